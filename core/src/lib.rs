@@ -1,0 +1,14 @@
+//! Backcut turns a written basketball set play into something that moves truthfully.
+#![no_std]
+#![forbid(unsafe_code)]
+extern crate alloc;
+#[cfg(any(test, feature = "std"))]
+extern crate std;
+
+pub mod athlete;
+pub mod court;
+pub mod fault;
+pub mod math;
+pub mod scene;
+pub mod set;
+pub mod timeline;

@@ -1,0 +1,50 @@
+//! Portable arithmetic: the same bits natively and in wasm.
+//!
+//! Free functions over the `libm` crate; never the platform's `sin`, `exp` or `powf`, whose
+//! last bit differs from machine to machine. Points and curves are kurbo's.
+
+mod angle;
+mod roots;
+
+pub use angle::{angle_of, turn_between, unit, wrap_angle};
+pub use kurbo::{BezPath, CubicBez, PathEl, Point, Vec2};
+pub use roots::{bisect, first_root};
+
+/// Square root. IEEE 754 fixes every bit, so the hardware may do it.
+#[inline]
+#[must_use]
+pub fn sqrt(x: f64) -> f64 {
+    #[cfg(feature = "std")]
+    {
+        x.sqrt()
+    }
+    #[cfg(not(feature = "std"))]
+    {
+        libm::sqrt(x)
+    }
+}
+
+/// Length of a vector. Not `hypot`: its extra care against overflow is not needed on a court, and
+/// its last bit is not fixed.
+#[inline]
+#[must_use]
+pub fn length(v: Vec2) -> f64 {
+    sqrt(v.x * v.x + v.y * v.y)
+}
+
+/// Distance between two points, metres.
+#[inline]
+#[must_use]
+pub fn distance(a: Point, b: Point) -> f64 {
+    length(b - a)
+}
+
+/// `v` at length one, or `None` where it is too short to have a direction.
+#[inline]
+#[must_use]
+pub fn direction(v: Vec2) -> Option<Vec2> {
+    let l = length(v);
+    (l > 1e-9).then(|| v / l)
+}
+
+pub use libm::{acos, asin, atan, atan2, ceil, cos, exp, floor, log as ln, pow, round, sin, tan};

@@ -1,0 +1,126 @@
+//! A set as plain data: what a coach wrote, resolved to the project's words, nothing computed yet.
+
+mod action;
+mod beat;
+mod kind;
+mod read;
+
+pub use action::{Action, Edge, Mark, Off, OffSide, Target, Tie, TieRelation, Verb, Via};
+pub use beat::{Beat, Beside, FilmMark, Player, Pointer, SetPlace, SlowStretch};
+pub use kind::{Family, Kind, KindRow};
+pub use read::{Condition, Coverage, Deed, Defence, Directive, Read, ReadInstant};
+
+use crate::athlete::Level;
+use crate::court::RuleSet;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+/// An offensive player, 1–5. Numbers are roles in this set, not shirts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct PlayerId(u8);
+
+impl PlayerId {
+    /// Player `n`, or `None` outside 1–5.
+    #[must_use]
+    pub fn new(n: u8) -> Option<Self> {
+        (1..=5).contains(&n).then_some(Self(n))
+    }
+
+    /// 1–5.
+    #[must_use]
+    pub fn number(self) -> u8 {
+        self.0
+    }
+
+    /// 0–4, to index an array of five.
+    #[must_use]
+    pub fn index(self) -> usize {
+        usize::from(self.0) - 1
+    }
+
+    /// All five in order.
+    pub const ALL: [Self; 5] = [Self(1), Self(2), Self(3), Self(4), Self(5)];
+}
+
+/// One scripted half-court play, one file.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Set {
+    /// Its name.
+    pub title: String,
+    /// A paragraph about it.
+    pub about: Option<String>,
+    /// When it is called: half court, sideline, baseline, after a time-out.
+    pub when: Option<String>,
+    /// Teaching points.
+    pub points: Vec<String>,
+    /// Whose set it is.
+    pub credit: Option<String>,
+    /// Free words to find it by.
+    pub tags: Vec<String>,
+    /// Rule set.
+    pub court: RuleSet,
+    /// Athlete level.
+    pub level: Level,
+    /// Two to five players, in number order.
+    pub players: Vec<Player>,
+    /// The stages, in order.
+    pub beats: Vec<Beat>,
+    /// Branches off the main line.
+    pub reads: Vec<Read>,
+    /// How the defence is asked to play.
+    pub defence: Defence,
+    /// Slow stretches of the walk-through.
+    pub slow: Vec<SlowStretch>,
+    /// Marks that tie set instants to film instants.
+    pub film: Vec<FilmMark>,
+}
+
+/// Which action of a set's main line, by beat and place in the beat.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct ActionId {
+    /// Index of the beat.
+    pub beat: u16,
+    /// Index in the beat.
+    pub action: u16,
+}
+
+impl Set {
+    /// The player who is written with the ball.
+    #[must_use]
+    pub fn first_holder(&self) -> Option<PlayerId> {
+        self.players.iter().find(|p| p.ball).map(|p| p.id)
+    }
+
+    /// The player of that number, where the set has one.
+    #[must_use]
+    pub fn player(&self, id: PlayerId) -> Option<&Player> {
+        self.players.iter().find(|p| p.id == id)
+    }
+
+    /// All actions of the main line with their ids, in written order.
+    pub fn actions(&self) -> impl Iterator<Item = (ActionId, &Action)> {
+        self.beats.iter().zip(0u16..).flat_map(|(beat, b)| {
+            beat.actions
+                .iter()
+                .zip(0u16..)
+                .map(move |(action, a)| (ActionId { beat: b, action: a }, action))
+        })
+    }
+
+    /// One action of the main line.
+    #[must_use]
+    pub fn action(&self, id: ActionId) -> Option<&Action> {
+        self.beats
+            .get(usize::from(id.beat))?
+            .actions
+            .get(usize::from(id.action))
+    }
+
+    /// The action that carries the written name `name`.
+    #[must_use]
+    pub fn named(&self, name: &str) -> Option<ActionId> {
+        self.actions()
+            .find(|(_, a)| a.id.as_deref() == Some(name))
+            .map(|(id, _)| id)
+    }
+}

@@ -1,0 +1,1 @@
+//! Cross-crate tests of Backcut; nothing here is published.

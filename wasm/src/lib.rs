@@ -1,0 +1,1 @@
+//! The page side of Backcut: glue from the core to a canvas.

@@ -1,0 +1,3 @@
+//! The native tool of Backcut.
+
+fn main() {}
