@@ -34,3 +34,10 @@ pub fn wrap_angle(angle: f64) -> f64 {
 pub fn turn_between(from: f64, to: f64) -> f64 {
     wrap_angle(to - from)
 }
+
+/// `v` turned by `angle` (clockwise on screen, as facings grow).
+#[must_use]
+pub fn rotated(v: Vec2, angle: f64) -> Vec2 {
+    let (s, c) = (sin(angle), cos(angle));
+    Vec2::new(c * v.x - s * v.y, s * v.x + c * v.y)
+}

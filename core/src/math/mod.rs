@@ -6,7 +6,7 @@
 mod angle;
 mod roots;
 
-pub use angle::{angle_of, turn_between, unit, wrap_angle};
+pub use angle::{angle_of, rotated, turn_between, unit, wrap_angle};
 pub use kurbo::{BezPath, CubicBez, PathEl, Point, Vec2};
 pub use roots::{bisect, first_root};
 

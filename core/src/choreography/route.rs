@@ -1,0 +1,221 @@
+//! The shape of a move by its kind: which knots it runs through, where it plants.
+
+use super::LegMark;
+use super::screen::Screen;
+use crate::court::Court;
+use crate::math::{Point, Vec2, direction, distance, rotated, unit};
+use crate::path::Knot;
+use crate::set::{Edge, Kind, PlayerId};
+use alloc::vec::Vec;
+
+/// The cue to read a screen: so far before the pass-by. Common practice, no source.
+const CUE: f64 = 1.2;
+/// Length of the step that sells a cut the other way. Common practice, no source: 0.5–1 m.
+const SELL: f64 = 0.7;
+/// Length of the first leg of a V-cut. Common practice, no source: 1–2 m.
+const V_LEG: f64 = 1.3;
+/// Length of the walk that sets a screen up. Common practice, no source: 0.5–1.5 m.
+const SET_UP: f64 = 0.65;
+/// A curl keeps so far from the screener's middle. Common practice, no source: 0.6–0.9 m.
+const CURL: f64 = 0.75;
+/// A fade stops so far from the screener, a rejecting cutter turns so far before.
+const SHORT_OF_SCREEN: f64 = 0.8;
+
+/// One screener passed on the way.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Pass {
+    /// Who.
+    pub who: PlayerId,
+    /// Where the cutter's middle is when level.
+    pub at: Point,
+    /// The body.
+    pub screen: Screen,
+    /// Of a gate: the other post, passed at the same point.
+    pub with: Option<PlayerId>,
+}
+
+/// A point of the way in running order.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum Stop {
+    /// Through here.
+    By(Point),
+    /// Past a screener.
+    Past(Pass),
+}
+
+/// What a route is made from.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Wanted<'a> {
+    pub kind: Option<Kind>,
+    pub from: Point,
+    pub to: Point,
+    pub stops: &'a [Stop],
+    pub ball: Point,
+    /// Whether the move flows out of another one, so its start is already the plant.
+    pub flows: bool,
+}
+
+/// Knots and marks of a move.
+#[derive(Clone, Debug)]
+pub(super) struct Route {
+    pub knots: Vec<Knot>,
+    pub marks: Vec<LegMark>,
+}
+
+impl Route {
+    fn new(from: Point) -> Self {
+        Self { knots: alloc::vec![Knot::Smooth(from)], marks: Vec::new() }
+    }
+
+    fn push(&mut self, knot: Knot) -> usize {
+        self.knots.push(knot);
+        self.knots.len() - 1
+    }
+
+    fn mark(&mut self, edge: Edge, of: Option<PlayerId>, knot: usize, before: f64) {
+        self.marks.push(LegMark { edge, of, knot, before });
+    }
+
+    fn plant(&mut self, at: Point) {
+        let knot = self.push(Knot::Plant(at));
+        self.mark(Edge::Plant, None, knot, 0.0);
+    }
+
+    fn past(&mut self, pass: &Pass, at: Knot) {
+        let knot = self.push(at);
+        for of in [Some(pass.who), pass.with].into_iter().flatten() {
+            self.mark(Edge::Cue, Some(of), knot, CUE);
+            self.mark(Edge::PassBy, Some(of), knot, 0.0);
+        }
+    }
+}
+
+/// The way of a move.
+pub(super) fn route(w: &Wanted<'_>) -> Route {
+    let mut r = Route::new(w.from);
+    opening(w, &mut r);
+    for (i, stop) in w.stops.iter().enumerate() {
+        match stop {
+            Stop::By(p) => {
+                r.push(Knot::Smooth(*p));
+            }
+            Stop::Past(pass) => {
+                let next = w.stops.get(i + 1).map_or(w.to, |s| match s {
+                    Stop::By(p) => *p,
+                    Stop::Past(p) => p.at,
+                });
+                pass_screen(w, pass, next, &mut r);
+            }
+        }
+    }
+    if !r.marks.iter().any(|m| m.edge == Edge::Plant) {
+        r.mark(Edge::Plant, None, 0, 0.0);
+    }
+    if distance(w.to, last(&r)) > 0.02 {
+        r.push(Knot::Smooth(w.to));
+    }
+    r
+}
+
+fn last(r: &Route) -> Point {
+    match r.knots.last() {
+        Some(Knot::Smooth(p) | Knot::Plant(p) | Knot::Toward(p, _)) => *p,
+        None => Point::ZERO,
+    }
+}
+
+/// The steps that sell the cut before it goes where it goes.
+fn opening(w: &Wanted<'_>, r: &mut Route) {
+    let screened = w.stops.iter().any(|s| matches!(s, Stop::Past(_)));
+    let toward = |p: Point| direction(p - w.from);
+    match w.kind {
+        Some(Kind::Backdoor) if w.flows => {
+            if let Some(first) = r.knots.first_mut() {
+                *first = Knot::Plant(w.from);
+            }
+            r.mark(Edge::Plant, None, 0, 0.0);
+        }
+        Some(Kind::Backdoor) => {
+            if let Some(d) = toward(w.ball) {
+                r.plant(w.from + d * SELL);
+            }
+        }
+        Some(Kind::Basket | Kind::FortyFive) if !w.flows && !screened => {
+            if let (Some(d), Some(goal)) = (toward(w.ball), toward(w.to)) {
+                // Away from the ball, but not away from the ring: the cut then crosses the
+                // defender's face.
+                let step = direction(goal * 0.4 - d).unwrap_or(-d);
+                r.plant(w.from + step * SELL);
+            }
+        }
+        Some(Kind::VCut) => {
+            if let Some(d) = toward(Point::ZERO) {
+                r.plant(w.from + d * V_LEG);
+            }
+        }
+        Some(Kind::LCut) => r.plant(Point::new(w.from.x, w.to.y)),
+        _ => {}
+    }
+}
+
+/// Past one screener: straight by, round, or short of.
+fn pass_screen(w: &Wanted<'_>, pass: &Pass, next: Point, r: &mut Route) {
+    let s = pass.screen.at;
+    match w.kind {
+        Some(Kind::Curl) => {
+            r.past(pass, Knot::Smooth(pass.at));
+            let arm = direction(pass.at - s).unwrap_or(Vec2::new(1.0, 0.0));
+            let back = -unit(pass.screen.facing);
+            let turn = if arm.cross(back) >= 0.0 { 1.0 } else { -1.0 };
+            r.push(Knot::Smooth(s + rotated(arm, turn * 60f64.to_radians()) * CURL));
+        }
+        Some(Kind::Fade) => {
+            let at = s + direction(w.from - s).unwrap_or(Vec2::new(0.0, -1.0)) * SHORT_OF_SCREEN;
+            r.past(pass, Knot::Plant(at));
+            let knot = r.knots.len() - 1;
+            r.mark(Edge::Plant, None, knot, 0.0);
+        }
+        Some(Kind::Reject) => {
+            let d = distance(w.from, s);
+            let go = (d - SHORT_OF_SCREEN).max(0.3 * d);
+            if let Some(way) = direction(s - w.from) {
+                r.past(pass, Knot::Plant(w.from + way * go));
+                let knot = r.knots.len() - 1;
+                r.mark(Edge::Plant, None, knot, 0.0);
+            }
+        }
+        _ => {
+            // Straight past the hips, from the chest side to the back side, leaning to where the
+            // way goes next.
+            let before = last(r);
+            let travel = direction(next - before);
+            let knot = match (travel, direction(pass.at - before), direction(next - pass.at)) {
+                (Some(_), Some(a), Some(b)) if a.dot(b) > -0.5 => match direction(a + b) {
+                    Some(d) => Knot::Toward(pass.at, d),
+                    None => Knot::Smooth(pass.at),
+                },
+                _ => Knot::Smooth(pass.at),
+            };
+            r.past(pass, knot);
+        }
+    }
+}
+
+/// Where the walk that sets a screen up ends: away from the use side, inside the court, clear of
+/// everybody; `None` where there is no room for it.
+pub(super) fn set_up_point(
+    from: Point,
+    first: Point,
+    court: &Court,
+    others: impl Fn(Point) -> bool,
+) -> Option<Point> {
+    let go = direction(first - from)?;
+    let turned = |deg: f64| from + rotated(go, deg.to_radians()) * SET_UP;
+    [150.0, 120.0, 180.0, 90.0].into_iter().find_map(|deg| {
+        let (a, b) = (turned(deg), turned(-deg));
+        // Toward the ring first: the defender is led into the traffic.
+        let near = |p: &Point| p.to_vec2().hypot2();
+        let (p, q) = if near(&a) <= near(&b) { (a, b) } else { (b, a) };
+        [p, q].into_iter().find(|c| court.in_bounds(*c, -0.35) && others(*c))
+    })
+}
