@@ -3,11 +3,18 @@
 //! Frame: the origin is the floor under the centre of the ring, `y` runs from the ring toward half
 //! court, `x` to the offence's right as it faces the ring; metres.
 
+mod arc;
+mod area;
+mod lines;
 mod marks;
 mod rules;
 mod spots;
+mod table;
+#[cfg(test)]
+mod tests;
 
-pub use marks::{Court, Marks};
+pub use lines::{CourtLine, LineRole};
+pub use marks::{Court, LaneMark, Marks, NoCharge};
 pub use rules::RuleSet;
 pub use spots::{Spot, SpotName};
 

@@ -1,0 +1,106 @@
+//! Where a player looks: what is wished for, at a bounded turn rate.
+
+use crate::math::{turn_between, wrap_angle};
+use alloc::vec::Vec;
+
+/// Fastest turn of a body, radians a second: 540° a second. Common practice, no source.
+pub const TURN_RATE: f64 = 3.0 * core::f64::consts::PI;
+
+/// Samples a second.
+const RATE: f64 = 60.0;
+/// A turn begins up to this many samples (0.15 s) before it is wanted, to be done in time.
+const AHEAD: usize = 9;
+/// Longest track, in samples: ten minutes.
+const LONGEST: f64 = 36_000.0;
+
+/// Facing over time.
+#[derive(Clone, Debug, Default)]
+pub struct Track {
+    /// Not wrapped, so that neighbours can be blended.
+    samples: Vec<f64>,
+}
+
+impl Track {
+    /// Follows `wish(t)` from `first` on until `t_end`, the short way round, turning by no more
+    /// than `max_rate` radians a second. Where there is no wish, the last one holds.
+    ///
+    /// A turn that takes time starts early, so that the wish is met when it is wished where 0.15 s
+    /// of foresight allow.
+    pub fn build(
+        mut wish: impl FnMut(f64) -> Option<f64>,
+        t_end: f64,
+        max_rate: f64,
+        first: f64,
+    ) -> Self {
+        let count = crate::math::ceil((t_end * RATE).max(0.0).min(LONGEST)) as usize + 1;
+        let step = max_rate.abs() / RATE;
+        let mut samples = Vec::with_capacity(count);
+        let mut now = wrap_angle(first);
+        for i in 0..count {
+            let wished = wish(i as f64 / RATE).filter(|w| w.is_finite());
+            // Each the short way on from the one before: a curve without seams.
+            now = wished.map_or(now, |w| now + turn_between(now, w));
+            samples.push(now);
+        }
+        follow(&mut samples, step, wrap_angle(first));
+        Self { samples }
+    }
+
+    /// Facing at `t`, radians in (−π, π].
+    #[must_use]
+    pub fn at(&self, t: f64) -> f64 {
+        let x = (t * RATE)
+            .max(0.0)
+            .min(self.samples.len().saturating_sub(1) as f64);
+        let i = x as usize;
+        let a = self.samples.get(i).copied().unwrap_or(0.0);
+        let b = self.samples.get(i + 1).copied().unwrap_or(a);
+        wrap_angle(a + (b - a) * (x - i as f64))
+    }
+}
+
+/// Turns wished facings into ones a body can do.
+fn follow(samples: &mut [f64], step: f64, first: f64) {
+    let mut now = first;
+    if let Some(sample) = samples.first_mut() {
+        *sample = first;
+    }
+    // The next sample whose wish leaps from the one before.
+    let mut leap = 0;
+    for i in 1..samples.len() {
+        let here = samples.get(i).copied().unwrap_or(now);
+        let mut turn = turn_between(now, here);
+        if leap <= i {
+            leap = next_leap(samples, i, step);
+        }
+        if leap <= i + AHEAD {
+            turn = urgent(samples, i, leap, step, turn);
+        }
+        now += turn.clamp(-step, step);
+        if let Some(sample) = samples.get_mut(i) {
+            *sample = now;
+        }
+    }
+}
+
+/// The first sample after `i` whose wish is out of reach from the wish before.
+fn next_leap(samples: &[f64], i: usize, step: f64) -> usize {
+    let later = samples.iter().zip(samples.iter().skip(1)).skip(i);
+    let near = later.take_while(|(a, b)| (*b - *a).abs() <= step);
+    i + 1 + near.count()
+}
+
+/// The turn that must begin now to meet a wish from `leap` on, or `turn` where none is pressing.
+fn urgent(samples: &[f64], i: usize, leap: usize, step: f64, turn: f64) -> f64 {
+    let Some(&here) = samples.get(i) else {
+        return turn;
+    };
+    let ahead = samples.iter().enumerate().take(i + AHEAD + 1).skip(leap);
+    for (j, &wish) in ahead {
+        let later = wrap_angle(turn + (wish - here));
+        if later.abs() > step * (j - i) as f64 {
+            return later;
+        }
+    }
+    turn
+}

@@ -1,0 +1,384 @@
+//! Imports between the modules of the core point to lower ranks only. The table below is the data;
+//! a new top-level module needs a rank here.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+/// Rank and modules; a module may import those of a lower rank, never of its own or a higher one.
+const RANKS: &[(u32, &[&str])] = &[
+    (0, &["math", "fault"]),
+    (1, &["court", "path", "athlete"]),
+    (2, &["set", "guard"]),
+    (3, &["document", "motion", "flight"]),
+    (4, &["link", "choreography"]),
+    (5, &["timing"]),
+    (6, &["timeline"]),
+    (7, &["defence"]),
+    (8, &["looks", "branch"]),
+    (9, &["findings", "strip"]),
+    (10, &["words"]),
+    (11, &["scene"]),
+    (12, &["svg"]),
+    (13, &["sheet"]),
+    (14, &["play"]),
+    // The crate's root re-exports the facade.
+    (15, &["lib"]),
+];
+
+fn rank(module: &str) -> Option<u32> {
+    RANKS
+        .iter()
+        .find(|(_, names)| names.contains(&module))
+        .map(|(rank, _)| *rank)
+}
+
+/// What is wrong with `source`, a file that lies `depth` modules deep in top-level module `module`.
+fn offences(module: &str, depth: usize, source: &str) -> Vec<String> {
+    let Some(own) = rank(module) else {
+        return vec![format!("module `{module}` has no rank")];
+    };
+    let tokens = without_tests(&tokens(source));
+    let mut bad = Vec::new();
+    for target in targets(&tokens, depth) {
+        match rank(&target) {
+            _ if target == module => {}
+            None => bad.push(format!("`{module}` imports `{target}`, which has no rank")),
+            Some(other) if other >= own => bad.push(format!(
+                "`{module}` (rank {own}) imports `{target}` (rank {other})"
+            )),
+            Some(_) => {}
+        }
+    }
+    bad
+}
+
+/// The words and signs of `source`: comments and the insides of literals dropped, `::` one token.
+fn tokens(source: &str) -> Vec<String> {
+    let c: Vec<char> = source.chars().collect();
+    let at = |i: usize| c.get(i).copied().unwrap_or('\0');
+    let mut out = Vec::new();
+    let mut i = 0;
+    while i < c.len() {
+        if at(i) == '/' && at(i + 1) == '/' {
+            while i < c.len() && at(i) != '\n' {
+                i += 1;
+            }
+        } else if at(i) == '/' && at(i + 1) == '*' {
+            i = end_of_block_comment(&c, i);
+        } else if let Some(end) = end_of_literal(&c, i) {
+            i = end;
+        } else if at(i).is_alphanumeric() || at(i) == '_' {
+            let start = i;
+            while at(i).is_alphanumeric() || at(i) == '_' {
+                i += 1;
+            }
+            out.push(c[start..i].iter().collect());
+        } else if at(i) == ':' && at(i + 1) == ':' {
+            out.push("::".to_owned());
+            i += 2;
+        } else {
+            if !at(i).is_whitespace() {
+                out.push(at(i).to_string());
+            }
+            i += 1;
+        }
+    }
+    out
+}
+
+/// Where the (nested) block comment that begins at `i` ends.
+fn end_of_block_comment(c: &[char], mut i: usize) -> usize {
+    let mut depth = 0;
+    while i < c.len() {
+        match (c[i], c.get(i + 1)) {
+            ('/', Some('*')) => {
+                depth += 1;
+                i += 2;
+            }
+            ('*', Some('/')) => {
+                depth -= 1;
+                i += 2;
+                if depth == 0 {
+                    break;
+                }
+            }
+            _ => i += 1,
+        }
+    }
+    i
+}
+
+/// Where the string or character literal that begins at `i` ends, if one begins there.
+fn end_of_literal(c: &[char], i: usize) -> Option<usize> {
+    let quoted = |mut j: usize, quote: char| {
+        while j < c.len() && c[j] != quote {
+            j += if c[j] == '\\' { 2 } else { 1 };
+        }
+        j + 1
+    };
+    match c[i] {
+        '"' => Some(quoted(i + 1, '"')),
+        // A lifetime has no closing quote after one character.
+        '\'' if c.get(i + 1) == Some(&'\\') || c.get(i + 2) == Some(&'\'') => {
+            Some(if c.get(i + 1) == Some(&'\\') {
+                quoted(i + 1, '\'')
+            } else {
+                i + 3
+            })
+        }
+        // The `r` of a raw string, not the last letter of a word.
+        'r' if i == 0 || !(c[i - 1].is_alphanumeric() && c[i - 1] != 'b' || c[i - 1] == '_') => {
+            let hashes = c[i + 1..].iter().take_while(|h| **h == '#').count();
+            let start = i + 1 + hashes;
+            if c.get(start) != Some(&'"') {
+                return None;
+            }
+            (start + 1..c.len())
+                .find(|j| {
+                    c[*j] == '"'
+                        && c[j + 1..]
+                            .iter()
+                            .take(hashes)
+                            .filter(|h| **h == '#')
+                            .count()
+                            == hashes
+                })
+                .map(|j| j + 1 + hashes)
+        }
+        _ => None,
+    }
+}
+
+/// `tokens` less each item under `#[cfg(test)]`: up to its `;` or the end of its braces.
+fn without_tests(tokens: &[String]) -> Vec<String> {
+    const GATE: [&str; 7] = ["#", "[", "cfg", "(", "test", ")", "]"];
+    let mut out = Vec::new();
+    let mut i = 0;
+    while i < tokens.len() {
+        if tokens[i..].iter().take(GATE.len()).eq(GATE) {
+            let mut depth = 0;
+            i += GATE.len();
+            while i < tokens.len() {
+                match tokens[i].as_str() {
+                    "{" | "(" | "[" => depth += 1,
+                    "}" | ")" | "]" => depth -= 1,
+                    _ => {}
+                }
+                let ends = depth == 0 && matches!(tokens[i].as_str(), ";" | "}");
+                i += 1;
+                if ends {
+                    break;
+                }
+            }
+        } else {
+            out.push(tokens[i].clone());
+            i += 1;
+        }
+    }
+    out
+}
+
+/// The names after each way to the crate's root: `crate::`, or `super::` as often as the file is
+/// deep. A group in braces counts each of its names.
+fn targets(tokens: &[String], depth: usize) -> Vec<String> {
+    let is = |i: usize, s: &str| tokens.get(i).is_some_and(|t| t == s);
+    let mut out = Vec::new();
+    let mut i = 0;
+    while i < tokens.len() {
+        let mut next = i;
+        let at_root = if is(i, "crate") && is(i + 1, "::") {
+            next += 2;
+            true
+        } else {
+            let mut ups = 0;
+            while is(next, "super") && is(next + 1, "::") {
+                ups += 1;
+                next += 2;
+            }
+            ups > 0 && ups == depth
+        };
+        if at_root {
+            out.extend(names_at(tokens, next));
+        }
+        i = next.max(i + 1);
+    }
+    out
+}
+
+/// The name at `i`, or, where a group opens there, the first name of each of its branches.
+fn names_at(tokens: &[String], i: usize) -> Vec<String> {
+    let Some(first) = tokens.get(i) else {
+        return Vec::new();
+    };
+    if first != "{" {
+        return vec![first.clone()];
+    }
+    let (mut depth, mut fresh, mut out) = (0, false, Vec::new());
+    for token in &tokens[i..] {
+        match token.as_str() {
+            "{" => {
+                depth += 1;
+                fresh = depth == 1;
+            }
+            "}" => depth -= 1,
+            "," => fresh = depth == 1,
+            name if fresh => {
+                out.push(name.to_owned());
+                fresh = false;
+            }
+            _ => {}
+        }
+        if depth == 0 {
+            break;
+        }
+    }
+    out
+}
+
+fn rust_files(dir: &Path, out: &mut Vec<PathBuf>) {
+    let mut entries: Vec<PathBuf> = fs::read_dir(dir)
+        .unwrap()
+        .map(|entry| entry.unwrap().path())
+        .collect();
+    entries.sort();
+    for path in entries {
+        if path.is_dir() {
+            rust_files(&path, out);
+        } else if path.extension().is_some_and(|e| e == "rs") {
+            out.push(path);
+        }
+    }
+}
+
+/// Module path of a file under `src`, from its path there: `court/marks.rs` → court, marks.
+fn modules(file: &Path) -> Vec<String> {
+    let mut names: Vec<String> = file
+        .with_extension("")
+        .components()
+        .map(|c| c.as_os_str().to_string_lossy().into_owned())
+        .collect();
+    if names.last().is_some_and(|n| n == "mod") {
+        names.pop();
+    }
+    names
+}
+
+#[test]
+fn imports_of_the_core_point_to_lower_ranks() {
+    let src = Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/src");
+    let mut files = Vec::new();
+    rust_files(&src, &mut files);
+    assert!(files.len() > 5, "the core's sources were not found");
+    let mut bad = Vec::new();
+    for file in &files {
+        let names = modules(file.strip_prefix(&src).unwrap());
+        // Test code may look anywhere.
+        if names.iter().skip(1).any(|n| n == "tests") {
+            continue;
+        }
+        let depth = if names[0] == "lib" { 0 } else { names.len() };
+        for offence in offences(&names[0], depth, &fs::read_to_string(file).unwrap()) {
+            bad.push(format!("{}: {offence}", names.join("::")));
+        }
+    }
+    assert!(bad.is_empty(), "{}", bad.join("\n"));
+}
+
+#[test]
+fn upward_and_sideways_imports_are_found() {
+    for (module, depth, source) in [
+        ("court", 2, "use crate::set::Set;"),
+        ("court", 2, "use crate::athlete::Level;"),
+        ("court", 2, "fn f() -> crate::timing::Network { g() }"),
+        (
+            "court",
+            2,
+            "use crate::{math::{Point, sin}, fault, set::{self, Beat}};",
+        ),
+        ("court", 2, "use super::super::set::Set;"),
+        ("athlete", 1, "use super::set::Set;"),
+        ("guard", 1, "use crate /* by hand */ :: set;"),
+        ("math", 2, "/// Text.\nuse crate::fault::Fault;"),
+        (
+            "court",
+            2,
+            "const C: char = '\"'; use crate::set::Set; const D: char = '\"';",
+        ),
+        (
+            "court",
+            2,
+            "const S: &str = r#\"a \" b\"#; use crate::set::Set;",
+        ),
+        (
+            "court",
+            2,
+            "#[cfg(test)] mod tests { } use crate::set::Set;",
+        ),
+        (
+            "court",
+            2,
+            "#[cfg(test)] mod tests; fn f<'a>(x: &'a crate::set::Set) {}",
+        ),
+    ] {
+        assert_eq!(offences(module, depth, source).len(), 1, "{source}");
+    }
+}
+
+#[test]
+fn downward_imports_and_what_is_no_import_pass() {
+    for (module, depth, source) in [
+        (
+            "court",
+            2,
+            "use crate::math::{Point, set}; use super::Side; use crate::court::Court;",
+        ),
+        (
+            "set",
+            2,
+            "use crate::{court::Side, athlete::{Level, Pace}};",
+        ),
+        (
+            "court",
+            2,
+            "//! `crate::set`\n/// use crate::set::Set;\n/* crate::set /* x */ crate::set */",
+        ),
+        (
+            "court",
+            2,
+            "const S: &str = \"crate::set\"; const R: &str = r#\"\"crate::set\"#;",
+        ),
+        (
+            "court",
+            2,
+            "#[cfg(test)]\nmod tests { mod a { } use crate::set::Set; }",
+        ),
+        ("court", 2, "#[cfg(test)]\nuse crate::set::{Set, Beat};"),
+        ("court", 2, "use super::set::Mine;"),
+        ("lib", 0, "pub use crate::play::Play;"),
+    ] {
+        assert_eq!(
+            offences(module, depth, source),
+            Vec::<String>::new(),
+            "{source}"
+        );
+    }
+}
+
+#[test]
+fn a_module_without_a_rank_fails() {
+    assert_eq!(offences("newcomer", 1, "").len(), 1);
+    assert_eq!(offences("play", 1, "use crate::newcomer::Thing;").len(), 1);
+    assert_eq!(offences("play", 1, "use crate::Reexported;").len(), 1);
+}
+
+#[test]
+fn each_module_has_one_rank() {
+    let all: Vec<&str> = RANKS
+        .iter()
+        .flat_map(|(_, names)| *names)
+        .copied()
+        .collect();
+    for name in &all {
+        assert_eq!(all.iter().filter(|n| n == &name).count(), 1, "{name}");
+    }
+}
