@@ -140,7 +140,9 @@ impl Level {
     ];
 
     fn row(self) -> &'static (Self, &'static str, &'static str, [f64; 19]) {
-        TABLE.iter().find(|r| r.0 == self).unwrap_or(&TABLE[2])
+        // The enum is declared in table order; `each_level_has_its_own_row` holds that.
+        let [first, ..] = &TABLE;
+        TABLE.get(self as usize).unwrap_or(first)
     }
 
     /// The name in a set file.
@@ -206,6 +208,40 @@ impl Level {
             reach,
             shoulder,
             depth,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn each_level_has_its_own_row() {
+        assert_eq!(Level::ALL.len(), TABLE.len());
+        for level in Level::ALL {
+            assert_eq!(level.row().0, level);
+        }
+    }
+
+    #[test]
+    fn levels_read_back_from_their_names() {
+        for level in Level::ALL {
+            assert_eq!(Level::parse(level.name()), Some(level));
+        }
+        assert_eq!(Level::parse(" Elite-Women "), Some(Level::EliteWomen));
+        assert_eq!(Level::parse("elite men"), None);
+    }
+
+    #[test]
+    fn a_harder_pace_is_faster_and_the_ball_slows_it() {
+        for level in Level::ALL {
+            let limits = level.limits();
+            let tops = Pace::ALL.map(|pace| limits.effort(pace, false).top);
+            assert!(tops.is_sorted_by(|a, b| a < b), "{level:?}: {tops:?}");
+            for pace in Pace::ALL {
+                assert!(limits.effort(pace, true).top < limits.effort(pace, false).top);
+            }
         }
     }
 }

@@ -76,19 +76,19 @@ fn all_are(found: &[f64], expected: &[f64]) {
     }
 }
 
-/// 1. FIBA Art. 2.5.4: arc 6.75, corner 7.50 − 0.90; √(45.5625 − 43.56).
+/// Check 1. FIBA Art. 2.5.4: arc 6.75, corner 7.50 − 0.90; √(45.5625 − 43.56).
 #[test]
 fn check_01_fiba_join_above_the_ring() {
     is(marks(RuleSet::Fiba).join, 1.415_097);
 }
 
-/// 2. FIBA Art. 2.5.4: ring 1.575 from the end line, plus check 1.
+/// Check 2. FIBA Art. 2.5.4: ring 1.575 from the end line, plus check 1.
 #[test]
 fn check_02_fiba_straight_part() {
     is(straight(&marks(RuleSet::Fiba)), 2.990_097);
 }
 
-/// 3. FIBA Art. 2.5.4: atan(1.415097 / 6.60).
+/// Check 3. FIBA Art. 2.5.4: atan(1.415097 / 6.60).
 #[test]
 fn check_03_fiba_span_of_the_arc() {
     let side = join_deg(&marks(RuleSet::Fiba));
@@ -96,7 +96,7 @@ fn check_03_fiba_span_of_the_arc() {
     within(180.0 - 2.0 * side, 155.7970, 1e-3);
 }
 
-/// 4. FIBA Art. 2.5.4 and 2.5.6: the arc's top is level with the throw-in line's far edge.
+/// Check 4. FIBA Art. 2.5.4 and 2.5.6: the arc's top is level with the throw-in line's far edge.
 #[test]
 fn check_04_fiba_top_of_the_arc_is_the_throw_in_line() {
     let m = marks(RuleSet::Fiba);
@@ -104,7 +104,7 @@ fn check_04_fiba_top_of_the_arc_is_the_throw_in_line() {
     is(m.throw_in, m.arc);
 }
 
-/// 5. FIBA Art. 2.5.4: √(6.60² + 1.575²), and 6.60 beside the ring.
+/// Check 5. FIBA Art. 2.5.4: √(6.60² + 1.575²), and 6.60 beside the ring.
 #[test]
 fn check_05_fiba_corner_distances() {
     let m = marks(RuleSet::Fiba);
@@ -112,7 +112,7 @@ fn check_05_fiba_corner_distances() {
     is(m.corner, 6.60);
 }
 
-/// 6. FIBA Art. 2.5.3 and 2.5.7: far edge 5.80, ring 1.575, board 1.20 from the end line.
+/// Check 6. FIBA Art. 2.5.3 and 2.5.7: far edge 5.80, ring 1.575, board 1.20 from the end line.
 #[test]
 fn check_06_fiba_free_throw_line() {
     let m = marks(RuleSet::Fiba);
@@ -120,13 +120,13 @@ fn check_06_fiba_free_throw_line() {
     is(m.free_throw + m.board, 4.60);
 }
 
-/// 7. FIBA Art. 2.5.3: √(2.45² + 4.225²).
+/// Check 7. FIBA Art. 2.5.3: √(2.45² + 4.225²).
 #[test]
 fn check_07_fiba_elbow() {
     is(elbow(&marks(RuleSet::Fiba)), 4.883_966);
 }
 
-/// 8. FIBA Art. 2.5.7: straight piece 1.575 − 1.20, top by the inner edge 1.575 + 1.25.
+/// Check 8. FIBA Art. 2.5.7: straight piece 1.575 − 1.20, top by the inner edge 1.575 + 1.25.
 #[test]
 fn check_08_fiba_no_charge_area() {
     let m = marks(RuleSet::Fiba);
@@ -135,7 +135,7 @@ fn check_08_fiba_no_charge_area() {
     is(m.baseline + area.inner, 2.825);
 }
 
-/// 9. sportypy 1.0.0: 1.75 + .05 + .85 + .40 + .85 + .05 + .85 + .05 = 4.85.
+/// Check 9. sportypy 1.0.0: 1.75 + .05 + .85 + .40 + .85 + .05 + .85 + .05 = 4.85.
 #[test]
 fn check_09_fiba_lane_marks() {
     all_are(
@@ -144,7 +144,7 @@ fn check_09_fiba_lane_marks() {
     );
 }
 
-/// 10. Corner line and its gap make half the width: FIBA Art. 2.1, 2.5.4; NCAA changes 2020-21;
+/// Check 10. Corner line and its gap make half the width: FIBA Art. 2.1, 2.5.4; NCAA changes 2020-21;
 /// NBA Rule 1 Sec. I(d).
 #[test]
 fn check_10_widths_close() {
@@ -163,13 +163,13 @@ fn check_10_widths_close() {
     is(2.0 * nba.sideline, 50.0 * FT);
 }
 
-/// 11. NBA Rule 1 Sec. I(d): √(23.75² − 22²) ft = 8.947765 ft.
+/// Check 11. NBA Rule 1 Sec. I(d): √(23.75² − 22²) ft = 8.947765 ft.
 #[test]
 fn check_11_nba_join_above_the_ring() {
     is(marks(RuleSet::Nba).join, 2.727_279);
 }
 
-/// 12. NBA diagram p. 8: 5'3" + 8.947765 ft; the printed 14' is 60.3 mm short.
+/// Check 12. NBA diagram p. 8: 5'3" + 8.947765 ft; the printed 14' is 60.3 mm short.
 #[test]
 fn check_12_nba_straight_part() {
     let m = marks(RuleSet::Nba);
@@ -177,7 +177,7 @@ fn check_12_nba_straight_part() {
     within(straight(&m), 14.0 * FT, 0.061);
 }
 
-/// 13. NBA diagram p. 8: atan(8.947765 / 22); 5'3" + 23'9" = 29', 1' past the 28' mark.
+/// Check 13. NBA diagram p. 8: atan(8.947765 / 22); 5'3" + 23'9" = 29', 1' past the 28' mark.
 #[test]
 fn check_13_nba_arc() {
     let m = marks(RuleSet::Nba);
@@ -187,7 +187,7 @@ fn check_13_nba_arc() {
     is(m.arc - m.throw_in, FT);
 }
 
-/// 14. WNBA Rule 1 Sec. I(d): R = 22'1 3/4", corner 22'; straight part 93.4477 in.
+/// Check 14. WNBA Rule 1 Sec. I(d): R = 22'1 3/4", corner 22'; straight part 93.4477 in.
 #[test]
 fn check_14_wnba_join() {
     let m = marks(RuleSet::Wnba);
@@ -196,7 +196,7 @@ fn check_14_wnba_join() {
     is(straight(&m), 2.373_572);
 }
 
-/// 15. NCAA changes 2020-21 and 2021-22: R = 22'1 3/4", corner 21'7 7/8"; printed 118.375 in.
+/// Check 15. NCAA changes 2020-21 and 2021-22: R = 22'1 3/4", corner 21'7 7/8"; printed 118.375 in.
 #[test]
 fn check_15_ncaa_join() {
     for rules in NCAA {
@@ -207,7 +207,7 @@ fn check_15_ncaa_join() {
     }
 }
 
-/// 16. NFHS Rule 1-4-1: a semicircle with tangents; 5'3" + 19'9" = 25' = half the width.
+/// Check 16. NFHS Rule 1-4-1: a semicircle with tangents; 5'3" + 19'9" = 25' = half the width.
 #[test]
 fn check_16_nfhs_semicircle() {
     let m = marks(RuleSet::Nfhs);
@@ -216,7 +216,7 @@ fn check_16_nfhs_semicircle() {
     is(m.sideline - m.corner, 1.6002);
 }
 
-/// 17. NBA diagram p. 8, NFHS Rules 1-8 to 1-11: 4' + 6" + 9" = 63"; 19' − 5'3" = 13'9".
+/// Check 17. NBA diagram p. 8, NFHS Rules 1-8 to 1-11: 4' + 6" + 9" = 63"; 19' − 5'3" = 13'9".
 #[test]
 fn check_17_imperial_ring_and_free_throw_line() {
     for rules in IMPERIAL {
@@ -229,7 +229,7 @@ fn check_17_imperial_ring_and_free_throw_line() {
     }
 }
 
-/// 18. NBA diagram p. 8: √(8² + 13.75²) ft; NCAA diagram, NFHS Rule 1-5-1: √(6² + 13.75²) ft.
+/// Check 18. NBA diagram p. 8: √(8² + 13.75²) ft; NCAA diagram, NFHS Rule 1-5-1: √(6² + 13.75²) ft.
 #[test]
 fn check_18_elbows() {
     is(elbow(&marks(RuleSet::Nba)), 4.848_740);
@@ -239,7 +239,7 @@ fn check_18_elbows() {
     }
 }
 
-/// 19. NBA diagram p. 8: from the end line 4' 3' 1' 3' 2" 3' 2" 4'6" to the near edge of the
+/// Check 19. NBA diagram p. 8: from the end line 4' 3' 1' 3' 2" 3' 2" 4'6" to the near edge of the
 /// free-throw line at 18'10".
 #[test]
 fn check_19_nba_lane_marks() {
@@ -261,7 +261,7 @@ fn check_19_nba_lane_marks() {
     is(near_edge + 2.0 * IN, 19.0 * FT);
 }
 
-/// 20. FIBA Art. 2.4, 2.5.2; NBA and WNBA Rule 4 Sec. VI; NCAA 2011-13 Rule 4-3; NFHS Rule 4-13-1:
+/// Check 20. FIBA Art. 2.4, 2.5.2; NBA and WNBA Rule 4 Sec. VI; NCAA 2011-13 Rule 4-3; NFHS Rule 4-13-1:
 /// the frontcourt ends at the nearer edge of the half-court line.
 #[test]
 fn check_20_frontcourt_limit() {
@@ -279,7 +279,7 @@ fn check_20_frontcourt_limit() {
     is(limit(RuleSet::Nfhs), 12.7762);
 }
 
-/// 21. FIBA Art. 27; NCAA 2013-14 changes; NFHS Rule 4-10; NBA and WNBA Rule 10 (no count, Sec. VI
+/// Check 21. FIBA Art. 27; NCAA 2013-14 changes; NFHS Rule 4-10; NBA and WNBA Rule 10 (no count, Sec. VI
 /// for the lane behind the end line).
 #[test]
 fn check_21_closely_guarded_and_lane_behind_the_end_line() {

@@ -45,3 +45,56 @@ fn edits(a: &str, b: &str) -> usize {
     }
     row.last().copied().unwrap_or(0)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+    use std::string::String;
+
+    #[test]
+    fn one_slip_of_each_sort_costs_one() {
+        for slip in ["wing", "wng", "wiing", "wong", "wnig", "WING"] {
+            let cost = usize::from(slip.to_lowercase() != "wing");
+            assert_eq!(edits(slip, "wing"), cost, "{slip}");
+        }
+        assert_eq!(edits("", "wing"), 4);
+        assert_eq!(edits("wing", ""), 4);
+    }
+
+    #[test]
+    fn nearest_takes_the_nearest_and_the_first_of_equals() {
+        assert_eq!(nearest("slto", ["slot", "spot"]), Some("slot"));
+        assert_eq!(nearest("elbaw", ["elbow", "elbiw"]), Some("elbow"));
+    }
+
+    #[test]
+    fn nearest_is_silent_where_too_much_would_change() {
+        assert_eq!(nearest("cut", ["top"]), None);
+        assert_eq!(nearest("", ["top"]), None);
+        assert_eq!(nearest("top", []), None);
+        assert_eq!(nearest(&"top ".repeat(50), ["top"]), None);
+    }
+
+    #[test]
+    fn a_third_of_the_letters_may_change_and_no_more() {
+        assert_eq!(nearest("abcxxx", ["abcdef"]), None);
+        assert_eq!(nearest("abcdxx", ["abcdef"]), Some("abcdef"));
+    }
+
+    proptest! {
+        #[test]
+        fn prop_distance_has_two_directions_and_a_zero(a in "[a-dé]{0,9}", b in "[a-dé]{0,9}") {
+            prop_assert_eq!(edits(&a, &b), edits(&b, &a));
+            prop_assert_eq!(edits(&a, &b) == 0, a == b);
+            prop_assert!(edits(&a, &b) <= a.chars().count().max(b.chars().count()));
+        }
+
+        #[test]
+        fn prop_a_letter_too_many_is_forgiven(word in "[a-z]{3,12}", at in 0..12_usize) {
+            let cut = at.min(word.len());
+            let typed: String = [&word[..cut], "q", &word[cut..]].concat();
+            prop_assert_eq!(nearest(&typed, [word.as_str()]), Some(word.as_str()));
+        }
+    }
+}

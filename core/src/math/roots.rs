@@ -35,3 +35,44 @@ pub fn first_root(lo: f64, hi: f64, steps: u32, mut f: impl FnMut(f64) -> f64) -
     }
     None
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    #[test]
+    fn first_root_is_the_start_where_nothing_is_missing() {
+        assert_eq!(first_root(1.0, 2.0, 8, |_| 0.0), Some(1.0));
+    }
+
+    #[test]
+    fn first_root_is_none_where_the_function_stays_below_zero() {
+        assert_eq!(first_root(0.0, 2.0, 8, |x| x - 3.0), None);
+        assert_eq!(first_root(0.0, 2.0, 0, |x| x - 1.0), None);
+    }
+
+    #[test]
+    fn first_root_takes_the_first_of_several() {
+        let f = |x: f64| -(x - 1.0) * (x - 2.0) * (x - 3.0) * (x - 4.0);
+        let x = first_root(0.0, 5.0, 50, f).unwrap();
+        assert!((x - 1.0).abs() < 1e-12, "{x}");
+    }
+
+    #[test]
+    fn first_root_tells_the_end_of_the_range() {
+        assert_eq!(first_root(0.0, 2.0, 8, |x| x - 2.0), Some(2.0));
+    }
+
+    proptest! {
+        #[test]
+        fn prop_bisect_finds_the_root_from_either_slope(root in -5.0..5.0_f64, rise in 0.1..9.0_f64) {
+            for slope in [rise, -rise] {
+                let f = |x: f64| slope * (x - root);
+                let x = bisect(-6.0, 7.0, f);
+                prop_assert!((x - root).abs() < 1e-13, "{x} for {root}");
+                prop_assert_eq!(f(x) >= 0.0, f(7.0) >= 0.0, "the end with the sign of f(hi)");
+            }
+        }
+    }
+}

@@ -153,7 +153,7 @@ pub enum Kind {
 }
 
 #[rustfmt::skip]
-const TABLE: &[KindRow] = &[
+const TABLE: &[KindRow; 94] = &[
     KindRow { kind: Kind::VCut, verb: Verb::Cut, name: "v-cut", aliases: &[], title: "V-cut", family: Family::Around },
     KindRow { kind: Kind::LCut, verb: Verb::Cut, name: "l-cut", aliases: &[], title: "L-cut", family: Family::Around },
     KindRow { kind: Kind::Backdoor, verb: Verb::Cut, name: "backdoor", aliases: &["back cut"], title: "backdoor cut", family: Family::Rim },
@@ -282,7 +282,8 @@ impl Kind {
     #[must_use]
     pub fn row(self) -> &'static KindRow {
         // The enum is declared in table order; `table_is_in_enum_order` holds that.
-        TABLE.get(self as usize).unwrap_or(&TABLE[0])
+        let [first, ..] = TABLE;
+        TABLE.get(self as usize).unwrap_or(first)
     }
 }
 
