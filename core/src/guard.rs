@@ -32,7 +32,11 @@ pub fn nominal(player: Guarded, ball: Point) -> Point {
     if player.ball {
         return m + direction(Point::ZERO - m).unwrap_or(Vec2::ZERO);
     }
-    let (along, sag) = if distance(m, ball) <= ONE_PASS { (0.15, 0.04) } else { (0.47, 0.30) };
+    let (along, sag) = if distance(m, ball) <= ONE_PASS {
+        (0.15, 0.04)
+    } else {
+        (0.47, 0.30)
+    };
     let q = m.lerp(ball, along);
     q.lerp(Point::ZERO, sag)
 }

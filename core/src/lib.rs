@@ -6,12 +6,15 @@ extern crate alloc;
 extern crate std;
 
 pub mod athlete;
+pub mod choreography;
 pub mod court;
 pub mod fault;
 pub mod flight;
+pub mod guard;
 pub mod math;
 pub mod motion;
 pub mod path;
 pub mod scene;
 pub mod set;
 pub mod timeline;
+pub mod timing;

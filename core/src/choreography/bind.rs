@@ -22,14 +22,22 @@ pub(super) struct Binding {
 pub(super) fn bind(set: &Set) -> Vec<Binding> {
     let mut out: Vec<Binding> = Vec::new();
     for (cut, action) in set.actions() {
-        let Some(cutter) = action.actor().filter(|_| is_move(action)) else { continue };
+        let Some(cutter) = action.actor().filter(|_| is_move(action)) else {
+            continue;
+        };
         for off in offs(action) {
             let screen = next_unused(set, &out, cut, cutter, off.who);
             let family = screen
                 .and_then(|s| set.action(s))
                 .and_then(|a| a.kind)
                 .map(|k| k.row().family);
-            out.push(Binding { cut, cutter, screener: off.who, screen, family });
+            out.push(Binding {
+                cut,
+                cutter,
+                screener: off.who,
+                screen,
+                family,
+            });
         }
     }
     out
@@ -42,10 +50,13 @@ pub(super) fn is_move(action: &Action) -> bool {
 
 /// The screeners an action uses, in running order.
 pub(super) fn offs(action: &Action) -> impl Iterator<Item = &Off> {
-    action.off.iter().chain(action.via.iter().filter_map(|v| match v {
-        Via::Off(off) => Some(off),
-        Via::Place(_) => None,
-    }))
+    action
+        .off
+        .iter()
+        .chain(action.via.iter().filter_map(|v| match v {
+            Via::Off(off) => Some(off),
+            Via::Place(_) => None,
+        }))
 }
 
 /// `off: 5` is 5's next screen that this cutter has not used: the last one written before the cut
@@ -65,7 +76,9 @@ fn next_unused(
         }
         let mine = action.verb == Verb::Screen
             && (action.for_whom.is_empty() || action.for_whom.contains(&cutter))
-            && !taken.iter().any(|b| b.cutter == cutter && b.screen == Some(id));
+            && !taken
+                .iter()
+                .any(|b| b.cutter == cutter && b.screen == Some(id));
         if id < cut {
             if mine {
                 (before, moved_on) = (Some(id), false);
@@ -75,7 +88,9 @@ fn next_unused(
         } else if mine && (before.is_none() || moved_on) {
             // A giver of a hand-off or a man used where he stands has no screen of his own later.
             let hands_off = set.actions().any(|(h, a)| {
-                h < id && a.verb == Verb::Handoff && a.actor() == Some(screener)
+                h < id
+                    && a.verb == Verb::Handoff
+                    && a.actor() == Some(screener)
                     && a.receiver() == Some(cutter)
             });
             return if hands_off { None } else { Some(id) };
@@ -86,7 +101,10 @@ fn next_unused(
 
 /// Whether a move is written as waiting for the cut, so the screen before it still stands.
 fn waits_for(action: &Action, cut: ActionId) -> bool {
-    action.ties.iter().any(|t| t.to == cut && t.mine == Edge::Start)
+    action
+        .ties
+        .iter()
+        .any(|t| t.to == cut && t.mine == Edge::Start)
 }
 
 /// The hand-off whose giver `cutter` comes to with the move `cut`, if any: the nearest one after

@@ -22,9 +22,16 @@ const HOLD: f64 = 0.5;
 #[must_use]
 pub fn lay(set: &Set, court: &Court, detours: &[Detour]) -> Choreography {
     let limits = PlayerId::ALL.map(|p| {
-        set.player(p).and_then(|p| p.level).unwrap_or(set.level).limits()
+        set.player(p)
+            .and_then(|p| p.level)
+            .unwrap_or(set.level)
+            .limits()
     });
-    let mut floor = Floor { court, at: [None; 5], limits };
+    let mut floor = Floor {
+        court,
+        at: [None; 5],
+        limits,
+    };
     for player in &set.players {
         let at = floor.resolve(&player.at, player.id);
         floor.put(player.id, at);
@@ -85,8 +92,15 @@ impl Layer<'_> {
             }),
             Verb::Hold | Verb::Fake => self.each(action, |l, who| {
                 let row = l.row(id, action, who);
-                let usual = if action.verb == Verb::Hold { HOLD } else { FAKE };
-                l.out.steps.push(Step::Still { row, lasts: action.takes.unwrap_or(usual) });
+                let usual = if action.verb == Verb::Hold {
+                    HOLD
+                } else {
+                    FAKE
+                };
+                l.out.steps.push(Step::Still {
+                    row,
+                    lasts: action.takes.unwrap_or(usual),
+                });
                 l.settle(who);
             }),
         }
@@ -133,7 +147,10 @@ impl Layer<'_> {
             Some(Target::Place(place)) => self.floor.resolve(place, who),
             Some(Target::Player(p)) => self.floor.of(*p),
             None if screen::family(action) == Some(Family::Rim) => {
-                let rim = crate::court::Spot { name: crate::court::SpotName::Rim, side: None };
+                let rim = crate::court::Spot {
+                    name: crate::court::SpotName::Rim,
+                    side: None,
+                };
                 self.floor.court.spot(rim)
             }
             None => self.floor.of(who),
@@ -162,8 +179,14 @@ impl Layer<'_> {
             }
         }
         let flows = self.moved_last(who) && !from_rest && !waits_to_start(action);
-        let wanted =
-            Wanted { kind: action.kind, from, to, stops: &stops, ball: self.ball(), flows };
+        let wanted = Wanted {
+            kind: action.kind,
+            from,
+            to,
+            stops: &stops,
+            ball: self.ball(),
+            flows,
+        };
         let made = route::route(&wanted);
         let pace = action.pace.unwrap_or_else(|| usual_pace(action.kind));
         let effort = self.limits(who).effort(pace, action.verb == Verb::Dribble);
@@ -189,7 +212,12 @@ impl Layer<'_> {
     fn set_up(&mut self, row: usize, who: PlayerId, from: Point, first: Point) -> Point {
         let clear = |p: Point| {
             PlayerId::ALL.iter().filter(|o| **o != who).all(|o| {
-                self.floor.at.get(o.index()).copied().flatten().is_none_or(|q| distance(p, q) > 0.9)
+                self.floor
+                    .at
+                    .get(o.index())
+                    .copied()
+                    .flatten()
+                    .is_none_or(|q| distance(p, q) > 0.9)
             })
         };
         let Some(to) = route::set_up_point(from, first, self.floor.court, clear) else {
@@ -217,8 +245,12 @@ impl Layer<'_> {
         row: usize,
         to: Point,
     ) -> Vec<Stop> {
-        let bindings: Vec<Binding> =
-            self.bindings.iter().filter(|b| b.cut == id && b.cutter == who).copied().collect();
+        let bindings: Vec<Binding> = self
+            .bindings
+            .iter()
+            .filter(|b| b.cut == id && b.cutter == who)
+            .copied()
+            .collect();
         let mut next = bindings.iter();
         let mut stops: Vec<Stop> = Vec::new();
         let mut order = 0;
@@ -237,17 +269,30 @@ impl Layer<'_> {
             let side = off.side.or(action.side);
             let gives = bind::handoff_of(self.set, id, who, off.who);
             let index = self.screen_of(binding, from, to);
-            let Some(body) = self.out.screens.get(index).copied() else { continue };
+            let Some(body) = self.out.screens.get(index).copied() else {
+                continue;
+            };
             if !gives {
-                self.out.uses.push(Use { cutter: row, screen: index, order });
+                self.out.uses.push(Use {
+                    cutter: row,
+                    screen: index,
+                    order,
+                });
                 order += 1;
             }
-            let side = if gives { side.or(Some(OffSide::Over)) } else { side };
+            let side = if gives {
+                side.or(Some(OffSide::Over))
+            } else {
+                side
+            };
             if let Some(pass) = self.gate_pass(&mut stops, &body, side) {
                 stops.push(pass);
                 continue;
             }
-            if stops.iter().any(|s| matches!(s, Stop::Past(p) if p.with == Some(off.who))) {
+            if stops
+                .iter()
+                .any(|s| matches!(s, Stop::Past(p) if p.with == Some(off.who)))
+            {
                 continue;
             }
             let at = screen::brush_point(
@@ -259,26 +304,33 @@ impl Layer<'_> {
                 self.floor.limits(off.who),
             );
             from = at;
-            stops.push(Stop::Past(Pass { who: off.who, at, screen: body, with: None }));
+            stops.push(Stop::Past(Pass {
+                who: off.who,
+                at,
+                screen: body,
+                with: None,
+            }));
         }
         stops
     }
 
     /// Through the middle of a gate: both posts are passed at one point.
-    fn gate_pass(
-        &self,
-        stops: &mut [Stop],
-        body: &Screen,
-        side: Option<OffSide>,
-    ) -> Option<Stop> {
+    fn gate_pass(&self, stops: &mut [Stop], body: &Screen, side: Option<OffSide>) -> Option<Stop> {
         let twin = self.out.screens.get(body.twin?)?;
         if matches!(side, Some(OffSide::Left | OffSide::Right)) {
             return None;
         }
-        let known = stops.iter().any(|s| matches!(s, Stop::Past(p) if p.with == Some(body.who)));
+        let known = stops
+            .iter()
+            .any(|s| matches!(s, Stop::Past(p) if p.with == Some(body.who)));
         (!known).then(|| {
             let at = body.at.midpoint(twin.at);
-            Stop::Past(Pass { who: body.who, at, screen: *body, with: Some(twin.who) })
+            Stop::Past(Pass {
+                who: body.who,
+                at,
+                screen: *body,
+                with: Some(twin.who),
+            })
         })
     }
 
@@ -304,7 +356,10 @@ impl Layer<'_> {
                     *stop
                 }
                 Stop::Past(p) => {
-                    let side = offs.find(|o| o.who == p.who).and_then(|o| o.side).or(action.side);
+                    let side = offs
+                        .find(|o| o.who == p.who)
+                        .and_then(|o| o.side)
+                        .or(action.side);
                     let (mine, theirs) = (self.floor.limits(who), self.floor.limits(p.who));
                     let at = screen::brush_point(&p.screen, from, to, side, mine, theirs);
                     from = at;
@@ -317,13 +372,23 @@ impl Layer<'_> {
     /// The body that a binding means; a man without a screen action screens where he stands.
     fn screen_of(&mut self, binding: &Binding, from: Point, to: Point) -> usize {
         let known = binding.screen.and_then(|s| {
-            self.laid.iter().find(|(id, who, _)| *id == s && *who == binding.screener)
+            self.laid
+                .iter()
+                .find(|(id, who, _)| *id == s && *who == binding.screener)
         });
         if let Some((.., index)) = known {
             return *index;
         }
-        let scene = Scene { from, to, ball_screen: false, ball: self.ball() };
-        let written = binding.screen.and_then(|s| self.set.action(s)).and_then(|a| a.at.as_ref());
+        let scene = Scene {
+            from,
+            to,
+            ball_screen: false,
+            ball: self.ball(),
+        };
+        let written = binding
+            .screen
+            .and_then(|s| self.set.action(s))
+            .and_then(|a| a.at.as_ref());
         let at = written.map_or_else(
             || self.floor.of(binding.screener),
             |place| self.floor.resolve(place, binding.screener),
@@ -347,7 +412,11 @@ impl Layer<'_> {
     }
 
     fn leg(&mut self, mut leg: Leg) {
-        for d in self.detours.iter().filter(|d| d.row == leg.row && d.part == leg.part) {
+        for d in self
+            .detours
+            .iter()
+            .filter(|d| d.row == leg.row && d.part == leg.part)
+        {
             insert(&mut leg.knots, &mut leg.marks, d.through);
         }
         self.out.steps.push(Step::Leg(leg));
@@ -364,10 +433,12 @@ impl Layer<'_> {
         });
         let first = action.who.first().copied();
         let place = |l: &Self, p: &SetPlace| first.map(|w| l.floor.resolve(p, w));
-        let at = middle.and_then(|p| place(self, p)).unwrap_or_else(|| match &binding {
-            Some(b) => screen::default_place(&scene, b),
-            None => first.map_or(Point::ZERO, |w| self.floor.of(w)),
-        });
+        let at = middle
+            .and_then(|p| place(self, p))
+            .unwrap_or_else(|| match &binding {
+                Some(b) => screen::default_place(&scene, b),
+                None => first.map_or(Point::ZERO, |w| self.floor.of(w)),
+            });
         match action.who.as_slice() {
             [a, b] => self.pair(id, action, [*a, *b], at, &scene),
             _ => self.each(action, |l, who| {
@@ -398,7 +469,11 @@ impl Layer<'_> {
             &limits,
             slide_ends_in_time(&limits),
         );
-        let facing = if gate { screen::gate_facing(scene) } else { screen::facing(at, scene) };
+        let facing = if gate {
+            screen::gate_facing(scene)
+        } else {
+            screen::facing(at, scene)
+        };
         let shuts = gate && self.shuts_behind(id);
         let mut indices = Vec::new();
         for (who, (open, shut)) in [a, b].into_iter().zip(posts) {
@@ -410,7 +485,10 @@ impl Layer<'_> {
                     screen.shut_at = Some(shut);
                 }
                 let row = self.out.rows.len() - 1;
-                let effort = Effort { top: limits.shuffle * limits.v_max, accel: 1.0 };
+                let effort = Effort {
+                    top: limits.shuffle * limits.v_max,
+                    accel: 1.0,
+                };
                 self.leg(Leg {
                     row,
                     part: Part::Shut,
@@ -440,7 +518,9 @@ impl Layer<'_> {
             .find(|b| b.screen == Some(id))
             .and_then(|b| self.set.action(b.cut).map(|cut| (b, cut)))
             .is_some_and(|(b, cut)| {
-                let own = bind::offs(cut).find(|o| o.who == b.screener).and_then(|o| o.side);
+                let own = bind::offs(cut)
+                    .find(|o| o.who == b.screener)
+                    .and_then(|o| o.side);
                 !matches!(own.or(cut.side), Some(OffSide::Left | OffSide::Right))
             })
     }
@@ -464,7 +544,12 @@ impl Layer<'_> {
             }
         }
         knots.push(Knot::Smooth(at));
-        let set = LegMark { edge: Edge::Set, of: None, knot: knots.len() - 1, before: 0.0 };
+        let set = LegMark {
+            edge: Edge::Set,
+            of: None,
+            knot: knots.len() - 1,
+            before: 0.0,
+        };
         let effort = self.limits(who).effort(pace, false);
         self.leg(Leg {
             row,
@@ -481,9 +566,20 @@ impl Layer<'_> {
             *m = None;
         }
         // A cut written before the screen it uses has already asked for the body.
-        let early = self.laid.iter().find(|(s, w, _)| *s == id && *w == who).map(|l| l.2);
+        let early = self
+            .laid
+            .iter()
+            .find(|(s, w, _)| *s == id && *w == who)
+            .map(|l| l.2);
         let index = early.unwrap_or(self.out.screens.len());
-        let body = Screen { row: Some(row), who, at, facing, shut_at: None, twin: None };
+        let body = Screen {
+            row: Some(row),
+            who,
+            at,
+            facing,
+            shut_at: None,
+            twin: None,
+        };
         match self.out.screens.get_mut(index) {
             Some(slot) => *slot = body,
             None => self.out.screens.push(body),
@@ -497,7 +593,9 @@ impl Layer<'_> {
     /// What a screen is set against: its cutter's way and the ball.
     fn scene_of(&self, id: ActionId, action: &Action) -> Scene {
         let binding = self.bindings.iter().find(|b| b.screen == Some(id));
-        let cutter = binding.map(|b| b.cutter).or(action.for_whom.first().copied());
+        let cutter = binding
+            .map(|b| b.cutter)
+            .or(action.for_whom.first().copied());
         let cut = binding.and_then(|b| self.set.action(b.cut));
         let from = cutter.map_or(Point::ZERO, |c| self.floor.of(c));
         let to = match (cut, cutter) {
@@ -506,7 +604,12 @@ impl Layer<'_> {
         };
         let ball_screen = screen::family(action) == Some(Family::Ball)
             || cutter.is_some_and(|c| self.holder == Some(c));
-        Scene { from, to, ball_screen, ball: self.ball() }
+        Scene {
+            from,
+            to,
+            ball_screen,
+            ball: self.ball(),
+        }
     }
 
     // --- the ball changes hands ------------------------------------------------------------
@@ -536,8 +639,13 @@ impl Layer<'_> {
         let Some((id, to)) = self.last_move.get(who.index()).copied().flatten() else {
             return false;
         };
-        let Some(action) = self.set.action(id) else { return false };
-        let stands = matches!(action.kind, Some(Kind::DuckIn | Kind::SealCut | Kind::Flash));
+        let Some(action) = self.set.action(id) else {
+            return false;
+        };
+        let stands = matches!(
+            action.kind,
+            Some(Kind::DuckIn | Kind::SealCut | Kind::Flash)
+        );
         action.verb == Verb::Cut && !stands && distance(to, Point::ZERO) < 1.7
     }
 
@@ -548,7 +656,11 @@ impl Layer<'_> {
         let comes = self.bindings.iter().any(|b| {
             b.cutter == to && b.screener == who && bind::handoff_of(self.set, b.cut, to, who)
         });
-        let target = if comes { self.floor.of(to) } else { self.bring(id, action, who, to) };
+        let target = if comes {
+            self.floor.of(to)
+        } else {
+            self.bring(id, action, who, to)
+        };
         self.out.steps.push(Step::Handoff(Transfer {
             row,
             to,
@@ -575,7 +687,12 @@ impl Layer<'_> {
         };
         let (mine, theirs) = (self.limits(taker), self.limits(giver));
         let at = screen::brush_point(&body, from, body.at, Some(OffSide::Over), &mine, &theirs);
-        let mark = LegMark { edge: Edge::PassBy, of: Some(giver), knot: 1, before: 0.0 };
+        let mark = LegMark {
+            edge: Edge::PassBy,
+            of: Some(giver),
+            knot: 1,
+            before: 0.0,
+        };
         self.leg(Leg {
             row,
             part: Part::Way,

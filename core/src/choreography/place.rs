@@ -16,7 +16,11 @@ pub(super) struct Floor<'a> {
 impl Floor<'_> {
     /// Where a player stands now; the ring for one who does not play.
     pub(super) fn of(&self, who: PlayerId) -> Point {
-        self.at.get(who.index()).copied().flatten().unwrap_or(Point::ZERO)
+        self.at
+            .get(who.index())
+            .copied()
+            .flatten()
+            .unwrap_or(Point::ZERO)
     }
 
     /// Puts a player.

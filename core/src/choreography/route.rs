@@ -64,7 +64,10 @@ pub(super) struct Route {
 
 impl Route {
     fn new(from: Point) -> Self {
-        Self { knots: alloc::vec![Knot::Smooth(from)], marks: Vec::new() }
+        Self {
+            knots: alloc::vec![Knot::Smooth(from)],
+            marks: Vec::new(),
+        }
     }
 
     fn push(&mut self, knot: Knot) -> usize {
@@ -73,7 +76,12 @@ impl Route {
     }
 
     fn mark(&mut self, edge: Edge, of: Option<PlayerId>, knot: usize, before: f64) {
-        self.marks.push(LegMark { edge, of, knot, before });
+        self.marks.push(LegMark {
+            edge,
+            of,
+            knot,
+            before,
+        });
     }
 
     fn plant(&mut self, at: Point) {
@@ -167,7 +175,9 @@ fn pass_screen(w: &Wanted<'_>, pass: &Pass, next: Point, r: &mut Route) {
             let arm = direction(pass.at - s).unwrap_or(Vec2::new(1.0, 0.0));
             let back = -unit(pass.screen.facing);
             let turn = if arm.cross(back) >= 0.0 { 1.0 } else { -1.0 };
-            r.push(Knot::Smooth(s + rotated(arm, turn * 60f64.to_radians()) * CURL));
+            r.push(Knot::Smooth(
+                s + rotated(arm, turn * 60f64.to_radians()) * CURL,
+            ));
         }
         Some(Kind::Fade) => {
             let at = s + direction(w.from - s).unwrap_or(Vec2::new(0.0, -1.0)) * SHORT_OF_SCREEN;
@@ -189,7 +199,11 @@ fn pass_screen(w: &Wanted<'_>, pass: &Pass, next: Point, r: &mut Route) {
             // way goes next.
             let before = last(r);
             let travel = direction(next - before);
-            let knot = match (travel, direction(pass.at - before), direction(next - pass.at)) {
+            let knot = match (
+                travel,
+                direction(pass.at - before),
+                direction(next - pass.at),
+            ) {
                 (Some(_), Some(a), Some(b)) if a.dot(b) > -0.5 => match direction(a + b) {
                     Some(d) => Knot::Toward(pass.at, d),
                     None => Knot::Smooth(pass.at),
@@ -216,6 +230,8 @@ pub(super) fn set_up_point(
         // Toward the ring first: the defender is led into the traffic.
         let near = |p: &Point| p.to_vec2().hypot2();
         let (p, q) = if near(&a) <= near(&b) { (a, b) } else { (b, a) };
-        [p, q].into_iter().find(|c| court.in_bounds(*c, -0.35) && others(*c))
+        [p, q]
+            .into_iter()
+            .find(|c| court.in_bounds(*c, -0.35) && others(*c))
     })
 }

@@ -47,7 +47,13 @@ pub(super) struct Scene {
 
 impl Scene {
     fn defender(&self) -> Point {
-        nominal(Guarded { at: self.from, ball: self.ball_screen }, self.ball)
+        nominal(
+            Guarded {
+                at: self.from,
+                ball: self.ball_screen,
+            },
+            self.ball,
+        )
     }
 }
 
@@ -100,7 +106,12 @@ pub(super) fn gate_posts(
     let across = Vec2::new(way.y, -way.x);
     let open = 0.5 * (OPEN_GAP + limits.shoulder);
     let shut = 0.5 * (if in_time { SHUT_GAP } else { STAND_GAP } + limits.shoulder);
-    let post = |sign: f64| (middle + across * (sign * open), middle + across * (sign * shut));
+    let post = |sign: f64| {
+        (
+            middle + across * (sign * open),
+            middle + across * (sign * shut),
+        )
+    };
     let (a, b) = (post(1.0), post(-1.0));
     let straight = distance(first_from, a.0) + distance(second_from, b.0);
     let crossed = distance(first_from, b.0) + distance(second_from, a.0);
@@ -131,17 +142,39 @@ pub(super) fn brush_point(
         Vec2::new(travel.y, -travel.x)
     };
     let (a, b) = (screen.at + across * gap, screen.at - across * gap);
-    let (near, far) = if length(a.to_vec2()) <= length(b.to_vec2()) { (a, b) } else { (b, a) };
+    let (near, far) = if length(a.to_vec2()) <= length(b.to_vec2()) {
+        (a, b)
+    } else {
+        (b, a)
+    };
     match side {
         Some(OffSide::Over) => far,
         Some(OffSide::Under) => near,
-        Some(OffSide::Left) => if a.x <= b.x { a } else { b },
-        Some(OffSide::Right) => if a.x > b.x { a } else { b },
+        Some(OffSide::Left) => {
+            if a.x <= b.x {
+                a
+            } else {
+                b
+            }
+        }
+        Some(OffSide::Right) => {
+            if a.x > b.x {
+                a
+            } else {
+                b
+            }
+        }
         Some(OffSide::Between) | None => {
             let way = |p: Point| distance(from, p) + distance(p, to);
             let (wa, wb) = (way(a), way(b));
             // A tie within a centimetre goes to the high side: the same on both sides of the court.
-            if libm::fabs(wa - wb) < 0.01 { far } else if wa < wb { a } else { b }
+            if libm::fabs(wa - wb) < 0.01 {
+                far
+            } else if wa < wb {
+                a
+            } else {
+                b
+            }
         }
     }
 }

@@ -85,6 +85,17 @@ impl Flight {
         }
     }
 
+    /// The same way in `seconds`: what a schedule has settled before the hands were known.
+    #[must_use]
+    pub fn lasting(mut self, seconds: f64) -> Self {
+        let share = seconds.max(1e-3) / self.duration().max(1e-3);
+        self.first.time *= share;
+        if let Some(second) = &mut self.second {
+            second.time *= share;
+        }
+        self
+    }
+
     /// Greatest height of the ball's middle, metres.
     #[must_use]
     pub fn apex(&self) -> f64 {

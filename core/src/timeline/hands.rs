@@ -1,0 +1,184 @@
+//! Where the ball is while somebody has it, and how it gets from hand to hand.
+
+use super::{BallState, MoverState};
+use crate::athlete::Limits;
+use crate::flight::{Flight, GRAVITY};
+use crate::math::{Point, Vec2, sqrt, unit};
+use crate::set::PlayerId;
+
+/// How far in front of the body's middle the ball is held, metres.
+const REACH: f64 = 0.33;
+/// Height at which it is held, as a share of stature: in front of the chest.
+const CHEST: f64 = 0.63;
+/// Height of the hand that dribbles, as a share of stature: at the hip.
+const HIP: f64 = 0.50;
+/// A dribbled ball is so far in front and beside the body, metres.
+const DRIBBLE: Vec2 = Vec2::new(0.28, 0.30);
+/// Seconds of one bounce. Common practice, no source.
+const BOUNCE: f64 = 0.5;
+/// Seconds in which the ball is taken up or down between two heights.
+const LIFT: f64 = 0.25;
+
+/// One stretch of the ball's life, ready to be asked.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Carry {
+    pub start: f64,
+    pub end: f64,
+    pub how: How,
+}
+
+#[derive(Clone, Copy, Debug)]
+pub(super) enum How {
+    /// In two hands; heights at the start and at the end, chest height between.
+    Held {
+        who: PlayerId,
+        from: f64,
+        to: f64,
+        chest: f64,
+    },
+    /// `bounces` whole bounces, in hand at both ends.
+    Dribbled {
+        who: PlayerId,
+        bounces: u32,
+        hip: f64,
+        chest: f64,
+        radius: f64,
+    },
+    Air(Flight),
+    Handed {
+        from: PlayerId,
+        to: PlayerId,
+        chest: f64,
+    },
+    /// Falls from the ring.
+    Falls {
+        from: f64,
+        radius: f64,
+    },
+}
+
+/// Chest height of the ball.
+pub(super) fn chest(limits: &Limits) -> f64 {
+    CHEST * limits.stature
+}
+
+/// Hip height of the ball.
+pub(super) fn hip(limits: &Limits) -> f64 {
+    HIP * limits.stature
+}
+
+/// Whole bounces of a dribble of `lasts` seconds.
+pub(super) fn bounces(lasts: f64) -> u32 {
+    (crate::math::round(lasts / BOUNCE) as u32).max(1)
+}
+
+/// The place of the held ball over the floor.
+pub(super) fn hands(p: &MoverState) -> Point {
+    Point::new(p.x, p.y) + unit(p.facing) * REACH
+}
+
+/// 0 at the ends of `[0, lasts]`, 1 from `LIFT` inside them, smooth.
+fn inside(t: f64, lasts: f64) -> f64 {
+    let ramp = LIFT.min(0.5 * lasts).max(1e-6);
+    let u = (t.min(lasts - t) / ramp).clamp(0.0, 1.0);
+    u * u * (3.0 - 2.0 * u)
+}
+
+impl Carry {
+    pub(super) fn at(&self, t: f64, players: &[Option<MoverState>; 5]) -> BallState {
+        let state = |who: PlayerId| {
+            players
+                .get(who.index())
+                .copied()
+                .flatten()
+                .unwrap_or_default()
+        };
+        let tau = (t - self.start).max(0.0);
+        let lasts = self.end - self.start;
+        match self.how {
+            How::Held {
+                who,
+                from,
+                to,
+                chest,
+            } => {
+                let end = if tau < 0.5 * lasts { from } else { to };
+                let z = end + (chest - end) * inside(tau, lasts);
+                let at = hands(&state(who));
+                BallState {
+                    x: at.x,
+                    y: at.y,
+                    z,
+                    holder: Some(who),
+                }
+            }
+            How::Dribbled {
+                who,
+                bounces,
+                hip,
+                chest,
+                radius,
+            } => {
+                let p = state(who);
+                let low = inside(tau, lasts);
+                let ahead = unit(p.facing);
+                let beside = Vec2::new(-ahead.y, ahead.x);
+                let down = Point::new(p.x, p.y) + ahead * DRIBBLE.x + beside * DRIBBLE.y;
+                let at = hands(&p).lerp(down, low);
+                let hand = chest + (hip - chest) * low;
+                let z = radius + bounce(tau, lasts / f64::from(bounces.max(1)), hand - radius);
+                BallState {
+                    x: at.x,
+                    y: at.y,
+                    z,
+                    holder: Some(who),
+                }
+            }
+            How::Air(flight) => {
+                let at = flight.at(tau);
+                BallState {
+                    x: at.x,
+                    y: at.y,
+                    z: at.z,
+                    holder: None,
+                }
+            }
+            How::Handed { from, to, chest } => {
+                let share = (tau / lasts.max(1e-6)).clamp(0.0, 1.0);
+                let at = hands(&state(from)).lerp(hands(&state(to)), share);
+                let holder = if share < 0.5 { from } else { to };
+                BallState {
+                    x: at.x,
+                    y: at.y,
+                    z: chest,
+                    holder: Some(holder),
+                }
+            }
+            How::Falls { from, radius } => {
+                let z = (from - 0.5 * GRAVITY * tau * tau).max(radius);
+                BallState {
+                    x: 0.0,
+                    y: 0.0,
+                    z,
+                    holder: None,
+                }
+            }
+        }
+    }
+}
+
+/// Height over the floor of a ball pushed down from `hand` and back up in `period` seconds: under
+/// gravity all the way, pushed by the hand at the top, as fast up as down (the floor's loss is what
+/// the push makes good).
+fn bounce(t: f64, period: f64, hand: f64) -> f64 {
+    let half = 0.5 * period;
+    // A period longer than a free fall would ask for a pull upward: then the ball waits in hand.
+    let fall = sqrt(2.0 * hand.max(0.0) / GRAVITY).min(half).max(1e-6);
+    let phase = t - period * crate::math::floor(t / period.max(1e-6));
+    let tau = fall - (phase - half).abs();
+    if tau <= 0.0 {
+        return hand;
+    }
+    let push = hand / fall - 0.5 * GRAVITY * fall;
+    (hand - push * tau - 0.5 * GRAVITY * tau * tau).max(0.0)
+}

@@ -1,0 +1,154 @@
+//! A run: the chained legs of one player as one way with one time law.
+
+use crate::athlete::Limits;
+use crate::choreography::{Leg, Part};
+use crate::math::Point;
+use crate::motion::{self, Law};
+use crate::path::{Knot, Path};
+use crate::set::{Edge, PlayerId};
+use alloc::vec::Vec;
+
+/// One leg of a run: which part of which action, from where to where, when.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RunLeg {
+    /// Index into the choreography's rows.
+    pub row: usize,
+    /// Which part of the action.
+    pub part: Part,
+    /// Metres from the start of the run.
+    pub s: [f64; 2],
+    /// Seconds from the start of the run.
+    pub t: [f64; 2],
+}
+
+/// An instant of a run.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RunMark {
+    /// Index into the choreography's rows.
+    pub row: usize,
+    /// Which instant.
+    pub edge: Edge,
+    /// Which screener it is about.
+    pub of: Option<PlayerId>,
+    /// Seconds from the start of the run.
+    pub t: f64,
+}
+
+/// A rigid piece of motion: one unknown, its start.
+#[derive(Clone, Debug)]
+pub struct Run {
+    /// Who.
+    pub who: PlayerId,
+    /// Its legs in order.
+    pub legs: Vec<RunLeg>,
+    /// Its instants.
+    pub marks: Vec<RunMark>,
+    path: Path,
+    law: Law,
+}
+
+impl Run {
+    /// Chains legs into one way and finds its time law.
+    #[must_use]
+    pub fn new(who: PlayerId, legs: &[&Leg], limits: &Limits) -> Self {
+        let mut knots: Vec<Knot> = Vec::new();
+        let mut bounds = Vec::with_capacity(legs.len());
+        for leg in legs {
+            let joined = !knots.is_empty();
+            if joined && let (Some(end), Some(first)) = (knots.last_mut(), leg.knots.first()) {
+                // A plant at the joint wins over a smooth end.
+                if matches!(first, Knot::Plant(_)) {
+                    *end = *first;
+                }
+            }
+            let from = knots.len().saturating_sub(usize::from(joined));
+            knots.extend(leg.knots.iter().skip(usize::from(joined)).copied());
+            bounds.push((from, knots.len().saturating_sub(1)));
+        }
+        let path = Path::through(&knots);
+        let spans: Vec<[f64; 2]> = bounds
+            .iter()
+            .map(|(a, b)| [path.knot_s(*a), path.knot_s(*b)])
+            .collect();
+        let efforts: Vec<motion::Leg> = legs
+            .iter()
+            .zip(&spans)
+            .map(|(leg, s)| motion::Leg {
+                end: s[1],
+                effort: leg.effort,
+            })
+            .collect();
+        let law = if legs.iter().any(|l| l.takes.is_some()) {
+            let takes: Vec<Option<f64>> = legs.iter().map(|l| l.takes).collect();
+            Law::build_taking(&path, &efforts, &takes, limits, 0.0, 0.0)
+        } else {
+            Law::build(&path, &efforts, limits, 0.0, 0.0)
+        };
+        let mut out = Self {
+            who,
+            legs: Vec::new(),
+            marks: Vec::new(),
+            path,
+            law,
+        };
+        for ((leg, s), (first, _)) in legs.iter().zip(&spans).zip(&bounds) {
+            let t = [out.law.time_at(s[0]), out.law.time_at(s[1])];
+            out.legs.push(RunLeg {
+                row: leg.row,
+                part: leg.part,
+                s: *s,
+                t,
+            });
+            for mark in &leg.marks {
+                let at = out.path.knot_s(first + mark.knot) - mark.before;
+                let t = out.law.time_at(at.max(s[0]));
+                out.marks.push(RunMark {
+                    row: leg.row,
+                    edge: mark.edge,
+                    of: mark.of,
+                    t,
+                });
+            }
+        }
+        out
+    }
+
+    /// Seconds from start to end.
+    #[must_use]
+    pub fn duration(&self) -> f64 {
+        self.law.duration()
+    }
+
+    /// The way.
+    #[must_use]
+    pub fn path(&self) -> &Path {
+        &self.path
+    }
+
+    /// The time law.
+    #[must_use]
+    pub fn law(&self) -> &Law {
+        &self.law
+    }
+
+    /// Where the runner is `t` seconds after the start.
+    #[must_use]
+    pub fn point(&self, t: f64) -> Point {
+        self.path.point(self.law.at(t).s)
+    }
+
+    /// The instant `edge` of `row`, seconds from the start; `of` a certain screener, or the first.
+    #[must_use]
+    pub fn mark(&self, row: usize, edge: Edge, of: Option<PlayerId>) -> Option<f64> {
+        self.marks
+            .iter()
+            .find(|m| m.row == row && m.edge == edge && (of.is_none() || m.of == of))
+            .map(|m| m.t)
+    }
+
+    /// The leg of that part of a row.
+    #[must_use]
+    pub fn leg(&self, row: usize, part: Part) -> Option<&RunLeg> {
+        self.legs.iter().find(|l| l.row == row && l.part == part)
+    }
+}
