@@ -7,6 +7,7 @@ extern crate std;
 
 pub mod athlete;
 pub mod court;
+pub mod document;
 pub mod fault;
 pub mod flight;
 pub mod math;
