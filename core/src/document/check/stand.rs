@@ -1,7 +1,7 @@
 //! Whether a place lies on the court.
 
 use super::{Checker, at};
-use crate::court::{Court, SpotName};
+use crate::court::SpotName;
 use crate::document::json::Json;
 use crate::document::report::told;
 use crate::math::Point;
@@ -38,11 +38,11 @@ impl Checker<'_, '_, '_> {
                 return;
             }
         };
-        if on_court(&self.court, point, behind) {
+        if self.court.in_bounds(point, -behind) {
             return;
         }
         let marks = *self.court.marks();
-        let throw_in = on_court(&self.court, point, BEHIND) && behind == 0.0;
+        let throw_in = self.court.in_bounds(point, -BEHIND) && behind == 0.0;
         self.report.add(node.start, "off-court", &|| {
             let told = told(
                 "this place is off the court",
@@ -61,12 +61,4 @@ impl Checker<'_, '_, '_> {
             }
         });
     }
-}
-
-/// Whether `p` lies on the half court, or less than `behind` metres outside it.
-fn on_court(court: &Court, p: Point, behind: f64) -> bool {
-    let marks = court.marks();
-    p.x.abs() <= marks.sideline + behind
-        && p.y >= -marks.baseline - behind
-        && p.y <= marks.half + behind
 }
