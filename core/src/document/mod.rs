@@ -14,11 +14,13 @@ mod scan;
 mod shape;
 mod take;
 mod words;
+mod write;
 
 #[cfg(test)]
 mod tests;
 
 pub use json::{Json, Member, Value};
+pub use write::write;
 
 use crate::fault::{Fault, Faults, Place};
 use crate::set::Set;
