@@ -70,7 +70,11 @@ impl<'a> Scanner<'a> {
     /// What stands here is not what `allowed` says.
     pub(super) fn unexpected(&self, allowed: &'static str) -> Stop {
         let next = self.rest().chars().next();
+        let starts_value = |c: char| c.is_ascii_alphanumeric() || matches!(c, '"' | '{' | '[');
         let help = match next {
+            Some(c) if allowed.starts_with("a comma") && starts_value(c) => {
+                Some("Put a comma before this.")
+            }
             Some('\'' | '\u{201c}' | '\u{201d}' | '\u{2018}' | '\u{2019}') => {
                 Some("Use straight double quotes: \"like this\".")
             }

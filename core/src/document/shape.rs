@@ -151,6 +151,10 @@ impl Checker<'_, '_> {
                     name,
                 );
             }
+            (Shape::Angle, Value::Number(n)) => {
+                let fits = in_range(*n, -7, 7);
+                self.range(node, shape, "number-out-of-range", fits, name);
+            }
             (Shape::Count(to), Value::Number(n)) => {
                 let fits = whole(*n).is_some_and(|n| (1..=*to).contains(&n));
                 self.range(node, shape, "number-out-of-range", fits, name);
@@ -295,7 +299,7 @@ impl Checker<'_, '_> {
                     )
                 });
             }
-            self.shape(&member.value, &Shape::Object(table), "player");
+            self.shape(&member.value, &Shape::Object(table), &member.key);
         }
         let (code, allowed) = match count {
             0 | 1 => ("too-few-players", "a set has at least two"),
@@ -324,17 +328,21 @@ fn unknown_word(words: Words, verb: Option<Verb>, text: &str) -> Told {
         _ => words.noun().to_string(),
     };
     let names = words.names(verb);
+    let listed = match words {
+        Words::Spot => words::spots_in_brief(),
+        _ => join(names.iter().map(String::as_str)),
+    };
     let told = told(
         format!("{} is not {noun}", quoted(text)),
-        format!(
-            "{noun} is one of: {}",
-            join(names.iter().map(String::as_str))
-        ),
+        format!("{noun} is one of: {listed}"),
     );
     let other = Verb::ALL
         .into_iter()
         .find(|v| Some(*v) != verb && Kind::parse(*v, text).is_some());
     match (words, other) {
+        (Words::Spot, _) if words.knows(&format!("left {text}"), verb) => told.hint(format!(
+            "Say on which side: \"left {text}\" or \"right {text}\"."
+        )),
         (Words::Kind, Some(other)) => {
             told.hint(format!("{} is a kind of {}.", quoted(text), other.name()))
         }
@@ -360,6 +368,7 @@ fn allowed(shape: &Shape) -> String {
         Shape::Flag => String::from("true or false"),
         Shape::Number(from, to) => format!("a number from {from} to {to}"),
         Shape::Seconds(from, to) => format!("a number of seconds from {from} to {to}"),
+        Shape::Angle => String::from("radians: 0 looks at the ring, 1.57 to the offence's right"),
         Shape::Count(to) => format!("a whole number from 1 to {to}"),
         Shape::Player => String::from("a player's number from 1 to 5"),
         Shape::Defender => String::from("a defender, \"X1\" to \"X5\""),

@@ -198,6 +198,19 @@ impl Words {
     }
 }
 
+/// All spots, those with sides named once.
+pub(super) fn spots_in_brief() -> String {
+    let named = |sided| {
+        let rows = SpotName::TABLE.iter().filter(move |r| r.3 == sided);
+        super::shape::join(rows.map(|r| r.1))
+    };
+    format!(
+        "{}; with left or right before it: {}",
+        named(false),
+        named(true)
+    )
+}
+
 fn with_sides(name: &str, sided: bool) -> Vec<String> {
     if sided {
         SIDES

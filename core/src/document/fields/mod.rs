@@ -22,6 +22,8 @@ pub(super) enum Shape {
     Number(i32, i32),
     /// Seconds from … to ….
     Seconds(i32, i32),
+    /// A direction in radians.
+    Angle,
     /// A whole number from 1 to ….
     Count(i32),
     /// A player's number, 1–5.

@@ -112,7 +112,7 @@ const PLAYER: Table = Table {
         field("ball", Shape::Flag, "Whether they hold the ball."),
         field(
             "facing",
-            Shape::Number(-7, 7),
+            Shape::Angle,
             "Where they look, in radians: 0 at the ring, clockwise.",
         ),
         field(
