@@ -30,8 +30,8 @@ pub(super) fn action(out: &mut Out<'_>, action: &Action) {
         if !action.off.is_empty() {
             out.field("off", &mut |out| {
                 out.one_or_more(&action.off, |out, o| match o.side {
-                    None => out.player(o.who),
-                    Some(_) => off(out, o, "who"),
+                    None if !out.is_noted() => out.player(o.who),
+                    _ => off(out, o, "who"),
                 });
             });
         }
@@ -54,7 +54,9 @@ pub(super) fn players(out: &mut Out<'_>, who: &[PlayerId]) {
 
 pub(super) fn place(out: &mut Out<'_>, place: &SetPlace) {
     match place {
-        SetPlace::Spot { spot, dx, dy } if *dx == 0.0 && *dy == 0.0 => out.quoted(&spot.title()),
+        SetPlace::Spot { spot, dx, dy } if *dx == 0.0 && *dy == 0.0 && !out.is_noted() => {
+            out.quoted(&spot.title());
+        }
         SetPlace::Spot { spot, dx, dy } => out.object(&mut |out| {
             out.word("spot", &spot.title());
             out.number("dx", *dx);
@@ -120,7 +122,7 @@ fn tie(out: &mut Out<'_>, tie: &Tie, id: &str) {
         TieRelation::With => Edge::Start,
     };
     let plain = tie.edge == usual && tie.mine == Edge::Start && tie.of.is_none() && tie.lag == 0.0;
-    if plain {
+    if plain && !out.is_noted() {
         return out.quoted(id);
     }
     out.object(&mut |out| {

@@ -56,13 +56,13 @@ fn heading(out: &mut Out<'_>, set: &Set) {
     out.text("use", set.when.as_deref());
     if !set.points.is_empty() {
         out.field("points", &mut |out| {
-            out.lines(&set.points, |out, p| out.quoted(p))
+            out.lines(&set.points, |out, p| out.quoted(p));
         });
     }
     out.text("credit", set.credit.as_deref());
     if !set.tags.is_empty() {
         out.field("tags", &mut |out| {
-            out.list(&set.tags, |out, t| out.quoted(t))
+            out.list(&set.tags, |out, t| out.quoted(t));
         });
     }
     out.word("court", set.court.name());
@@ -112,7 +112,7 @@ fn beat(out: &mut Out<'_>, beat: &Beat) {
         out.text("title", beat.title.as_deref());
         out.text("say", beat.say.as_deref());
         out.field("actions", &mut |out| {
-            out.lines(&beat.actions, action::action)
+            out.lines(&beat.actions, action::action);
         });
     });
 }

@@ -137,12 +137,24 @@ impl<'s> Out<'s> {
         self.text.push_str(": ");
     }
 
+    /// Whether the author's own fields stand in the value being written, so that it cannot be
+    /// shortened to less than an object.
+    pub(super) fn is_noted(&self) -> bool {
+        self.extras.iter().any(|e| e.within == self.pointer)
+    }
+
     /// One alone, or a list of several.
     pub(super) fn one_or_more<T>(&mut self, items: &[T], mut write: impl FnMut(&mut Self, &T)) {
         match items {
-            [one] => write(self, one),
+            [one] if !self.is_noted_first() => write(self, one),
             _ => self.list(items, write),
         }
+    }
+
+    /// Whether the author wrote a list here and noted something in its first entry.
+    fn is_noted_first(&self) -> bool {
+        let first = |e: &Extra| e.within.strip_prefix(&self.pointer) == Some("/0");
+        self.extras.iter().any(first)
     }
 
     pub(super) fn word(&mut self, name: &str, word: &str) {
