@@ -8,6 +8,7 @@ extern crate std;
 pub mod athlete;
 pub mod choreography;
 pub mod court;
+pub mod document;
 pub mod fault;
 pub mod flight;
 pub mod guard;

@@ -36,7 +36,7 @@ pub struct Fault {
 }
 
 impl fmt::Display for Fault {
-    /// One line: `line 3, column 9 (/players/1/at): found …; allowed: … — did you mean …? [code]`.
+    /// One line: `line 3, column 9 (/players/1/at): found …; what is allowed. Did you mean …? [code]`.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "line {}, column {}", self.place.line, self.place.column)?;
         if !self.place.pointer.is_empty() {
@@ -47,7 +47,7 @@ impl fmt::Display for Fault {
             write!(f, "; {}", self.allowed)?;
         }
         if let Some(help) = &self.help {
-            write!(f, " {help}")?;
+            write!(f, ". {help}")?;
         }
         write!(f, " [{}]", self.code)
     }

@@ -172,13 +172,25 @@ pub enum TieRelation {
     With,
 }
 
+/// In which beats the other action of a tie stands.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Scope {
+    /// The set's main line; always so for ties of the main line.
+    #[default]
+    Main,
+    /// The beats of a read: 0 is the one the tie itself stands in, 1 the read around that, …
+    Read(u8),
+}
+
 /// A timing relation between an instant of this action and one of another.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Tie {
     /// How.
     pub relation: TieRelation,
-    /// The other action: its main-line id.
+    /// The other action, by beat and place within `scope`.
     pub to: ActionId,
+    /// Where that action stands: the main line, or a read.
+    pub scope: Scope,
     /// Its instant.
     pub edge: Edge,
     /// Which screener a `pass-by` or `cue` means; `None`: the first.

@@ -3,11 +3,13 @@
 mod action;
 mod beat;
 mod kind;
+mod possession;
 mod read;
 
-pub use action::{Action, Edge, Mark, Off, OffSide, Target, Tie, TieRelation, Verb, Via};
+pub use action::{Action, Edge, Mark, Off, OffSide, Scope, Target, Tie, TieRelation, Verb, Via};
 pub use beat::{Beat, Beside, FilmMark, Player, Pointer, SetPlace, SlowStretch};
 pub use kind::{Family, Kind, KindRow};
+pub use possession::holder_after;
 pub use read::{Condition, Coverage, Deed, Defence, Directive, Read, ReadInstant};
 
 use crate::athlete::Level;
@@ -73,6 +75,19 @@ pub struct Set {
     pub slow: Vec<SlowStretch>,
     /// Marks that tie set instants to film instants.
     pub film: Vec<FilmMark>,
+    /// The author's own `x-…` fields, kept for when the set is written again.
+    pub extras: Vec<Extra>,
+}
+
+/// A field `x-…` that means nothing to the program.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Extra {
+    /// JSON Pointer of the object it stands in.
+    pub within: String,
+    /// Its name.
+    pub name: String,
+    /// Its value, as JSON text.
+    pub json: String,
 }
 
 /// Which action of a set's main line, by beat and place in the beat.

@@ -1,0 +1,240 @@
+//! What is well written and still cannot be played: the sense of the game.
+
+mod action;
+mod ball;
+mod stand;
+mod tie;
+
+use super::json::{Json, Value};
+use super::report::{Report, quoted, told};
+use super::shape::join;
+use crate::court::Court;
+use crate::fault::nearest;
+use crate::set::{Beat, Condition, PlayerId, Read, Set};
+use alloc::format;
+use alloc::vec::Vec;
+use ball::Ball;
+
+/// Reports what in `set` cannot be played; `tree` is the text it was taken from.
+pub(super) fn check(set: &Set, tree: &Json, report: &mut Report<'_>) {
+    let mut checker = Checker {
+        court: Court::of(set.court),
+        scopes: alloc::vec![&set.beats[..]],
+        set,
+        report,
+    };
+    checker.players(tree);
+    let ball = set.first_holder().map_or(Ball::Unknown, Ball::With);
+    checker.beats(&set.beats, tree.get("beats"), ball);
+    checker.reads(&set.reads, tree.get("reads"));
+    checker.defence(tree);
+    checker.stretches(tree);
+}
+
+struct Checker<'s, 'r, 'a> {
+    set: &'s Set,
+    court: Court,
+    /// The main line, then the beats of each read around this place.
+    scopes: Vec<&'s [Beat]>,
+    report: &'r mut Report<'a>,
+}
+
+impl<'s> Checker<'s, '_, '_> {
+    fn players(&mut self, tree: &Json) {
+        let set = self.set;
+        let Some(players) = tree.get("players") else {
+            return;
+        };
+        let node_of = |id: PlayerId| {
+            let key = [b'0' + id.number()];
+            core::str::from_utf8(&key)
+                .ok()
+                .and_then(|key| players.get(key))
+        };
+        let mut holders = Vec::new();
+        for player in &set.players {
+            let Some(node) = node_of(player.id) else {
+                continue;
+            };
+            self.place(&player.at, at(node, "at"), &[player.id]);
+            if player.ball {
+                holders.push((player.id, at(node, "ball").start));
+            }
+        }
+        match holders.as_slice() {
+            [] => self.report.add(players.start, "no-ball", &|| {
+                told("nobody has the ball", "one player has it: \"ball\": true")
+            }),
+            [_] => {}
+            [(first, start), others @ ..] => {
+                for (other, second) in others {
+                    let found = format!(
+                        "{} and {} both have the ball",
+                        first.number(),
+                        other.number()
+                    );
+                    self.report
+                        .add_related(*second, "two-balls", &[*start], &|| {
+                            told(found.as_str(), "one player has it")
+                        });
+                }
+            }
+        }
+    }
+
+    fn beats(&mut self, beats: &[Beat], nodes: Option<&Json>, mut ball: Ball) {
+        let nodes = nodes.map_or(&[][..], Json::items);
+        for (beat, node) in beats.iter().zip(nodes) {
+            let actions = node.get("actions").map_or(&[][..], Json::items);
+            for (action, node) in beat.actions.iter().zip(actions) {
+                self.action(action, node);
+                self.ties(action, node);
+                ball = self.ball(ball, action, node);
+            }
+        }
+    }
+
+    /// Reads, each with its own beats and the reads in it; as deep as the text, which is bounded.
+    fn reads(&mut self, reads: &'s [Read], nodes: Option<&Json>) {
+        let nodes = nodes.map_or(&[][..], Json::items);
+        for (read, node) in reads.iter().zip(nodes) {
+            if let Some(instant) = node.get("at") {
+                self.instant(&read.at, instant);
+            }
+            self.known(&read.by, at(node, "by"));
+            match &read.condition {
+                Condition::Coverage(_) => {}
+                Condition::Does { who, .. } | Condition::Separation { who, .. } => {
+                    self.known(&[*who], at(at(node, "if"), "who"));
+                }
+                Condition::LaneClosed { from, to } => {
+                    self.known(&[*from], at(at(node, "if"), "from"));
+                    self.known(&[*to], at(at(node, "if"), "to"));
+                }
+            }
+            self.scopes.push(&read.beats);
+            // Who has the ball at that instant is a matter of time, which is not known here.
+            self.beats(&read.beats, node.get("beats"), Ball::Unknown);
+            self.reads(&read.reads, node.get("reads"));
+            self.scopes.pop();
+        }
+    }
+
+    fn defence(&mut self, tree: &Json) {
+        let set = self.set;
+        let nodes = tree
+            .get("defence")
+            .and_then(|d| d.get("on"))
+            .map_or(&[][..], Json::items);
+        for (directive, node) in set.defence.on.iter().zip(nodes) {
+            self.known(&[directive.who], at(node, "who"));
+            let ids = ids(set);
+            if !ids.contains(&directive.action.as_str()) {
+                let name = directive.action.as_str();
+                self.report
+                    .add(at(node, "id").start, "unknown-action", &|| {
+                        told(
+                            format!("no action has the id {}", quoted(name)),
+                            format!("ids: {}", join(ids.iter().copied())),
+                        )
+                        .meant(nearest(name, ids.iter().copied()))
+                    });
+            }
+        }
+    }
+
+    fn stretches(&mut self, tree: &Json) {
+        let set = self.set;
+        let beats = set.beats.len();
+        let nodes = tree.get("slow").map_or(&[][..], Json::items);
+        for (slow, node) in set.slow.iter().zip(nodes) {
+            if slow.from > slow.to || usize::from(slow.to) > beats {
+                self.report.add(node.start, "no-such-beat", &|| {
+                    told(
+                        format!("from beat {} to beat {}", slow.from, slow.to),
+                        format!("beats are 1 to {beats}, the earlier one first"),
+                    )
+                });
+            }
+            if slow.rate <= 0.0 {
+                self.report
+                    .add(at(node, "rate").start, "number-out-of-range", &|| {
+                        told(
+                            "a rate of 0 would stand still",
+                            "a number above 0, at most 1",
+                        )
+                    });
+            }
+        }
+        let nodes = tree.get("film").map_or(&[][..], Json::items);
+        let pairs = set.film.iter().zip(set.film.iter().skip(1));
+        for ((before, mark), node) in pairs.zip(nodes.iter().skip(1)) {
+            if mark.t <= before.t || mark.film <= before.film {
+                self.report.add(node.start, "film-out-of-order", &|| {
+                    told(
+                        "this mark is not later than the one before",
+                        "marks in order of time",
+                    )
+                });
+            }
+        }
+    }
+
+    /// Reports players whom the set does not have; `node` is one number or a list of them.
+    fn known(&mut self, who: &[PlayerId], node: &Json) {
+        let single = core::slice::from_ref(node);
+        let nodes = match &node.value {
+            Value::List(items) => items.as_slice(),
+            _ => single,
+        };
+        for (id, node) in who.iter().zip(nodes) {
+            self.known_one(*id, node);
+        }
+    }
+
+    fn known_one(&mut self, id: PlayerId, node: &Json) {
+        let set = self.set;
+        if set.player(id).is_none() {
+            self.report.add(node.start, "player-not-in-set", &|| {
+                let numbers: Vec<_> = set.players.iter().map(|p| p.id).collect();
+                told(
+                    format!("{} does not play in this set", id.number()),
+                    format!("players: {}", listed(&numbers)),
+                )
+            });
+        }
+    }
+}
+
+/// The member `key` of `node`, or `node` where that is not written.
+fn at<'t>(node: &'t Json, key: &str) -> &'t Json {
+    node.get(key).unwrap_or(node)
+}
+
+/// The ids of all actions, those of reads included.
+fn ids(set: &Set) -> Vec<&str> {
+    let mut ids = Vec::new();
+    let mut open: Vec<(&[Beat], &[Read])> = alloc::vec![(&set.beats, &set.reads)];
+    while let Some((beats, reads)) = open.pop() {
+        let actions = beats.iter().flat_map(|b| &b.actions);
+        ids.extend(actions.filter_map(|a| a.id.as_deref()));
+        open.extend(reads.iter().map(|r| (&r.beats[..], &r.reads[..])));
+    }
+    ids
+}
+
+/// "4 and 5".
+fn listed(players: &[PlayerId]) -> alloc::string::String {
+    let mut out = alloc::string::String::new();
+    for (i, player) in players.iter().enumerate() {
+        if i > 0 {
+            out.push_str(if i + 1 == players.len() {
+                " and "
+            } else {
+                ", "
+            });
+        }
+        out.push(char::from(b'0' + player.number()));
+    }
+    out
+}

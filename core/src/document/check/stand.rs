@@ -1,0 +1,64 @@
+//! Whether a place lies on the court.
+
+use super::{Checker, at};
+use crate::court::SpotName;
+use crate::document::json::Json;
+use crate::document::report::told;
+use crate::math::Point;
+use crate::set::{PlayerId, SetPlace};
+use alloc::format;
+
+/// How far behind a line a thrower-in may stand, metres. Common practice, no source.
+const BEHIND: f64 = 1.0;
+
+impl Checker<'_, '_, '_> {
+    /// Reports a place off the court, or beside nobody; `own` are those who go there.
+    pub(super) fn place(&mut self, place: &SetPlace, node: &Json, own: &[PlayerId]) {
+        let (point, behind) = match place {
+            SetPlace::Spot { spot, dx, dy } => {
+                let p = self.court.spot(*spot);
+                let throw_in = matches!(spot.name, SpotName::Blob | SpotName::Slob);
+                (
+                    Point::new(p.x + dx, p.y + dy),
+                    if throw_in { BEHIND } else { 0.0 },
+                )
+            }
+            SetPlace::Point { x, y } => (Point::new(*x, *y), 0.0),
+            SetPlace::Beside(beside) => {
+                self.known_one(beside.who, at(node, "beside"));
+                if own.contains(&beside.who) {
+                    self.report.add(node.start, "beside-oneself", &|| {
+                        let who = beside.who.number();
+                        told(
+                            format!("{who} cannot stand beside {who}"),
+                            "beside a team mate",
+                        )
+                    });
+                }
+                return;
+            }
+        };
+        if self.court.in_bounds(point, -behind) {
+            return;
+        }
+        let marks = *self.court.marks();
+        let throw_in = self.court.in_bounds(point, -BEHIND) && behind == 0.0;
+        self.report.add(node.start, "off-court", &|| {
+            let told = told(
+                "this place is off the court",
+                format!(
+                    "x from -{0} to {0}, y from -{1} to {2}, in metres from the ring",
+                    marks.sideline, marks.baseline, marks.half
+                ),
+            );
+            if throw_in {
+                told.hint(
+                    "Who throws in stands at a spot: \"left sideline throw-in\", \
+                     \"right baseline throw-in\".",
+                )
+            } else {
+                told
+            }
+        });
+    }
+}

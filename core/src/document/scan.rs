@@ -1,0 +1,265 @@
+//! The marks, words, numbers and strings of JSON text, byte by byte.
+
+use super::json::{Stop, Value};
+use alloc::format;
+use alloc::string::String;
+
+/// A place in the text that only moves forward.
+pub(super) struct Scanner<'a> {
+    text: &'a str,
+    at: usize,
+}
+
+impl<'a> Scanner<'a> {
+    pub(super) fn new(text: &'a str) -> Self {
+        Self { text, at: 0 }
+    }
+
+    pub(super) fn at(&self) -> usize {
+        self.at
+    }
+
+    pub(super) fn offset(&self) -> u32 {
+        u32::try_from(self.at).unwrap_or(u32::MAX)
+    }
+
+    pub(super) fn peek(&self) -> Option<u8> {
+        self.text.as_bytes().get(self.at).copied()
+    }
+
+    pub(super) fn step(&mut self) {
+        self.at += 1;
+    }
+
+    fn rest(&self) -> &'a str {
+        self.text.get(self.at..).unwrap_or("")
+    }
+
+    /// Steps over a byte order mark, which some editors put first (RFC 8259, section 8.1).
+    pub(super) fn skip_mark(&mut self) {
+        if self.text.starts_with('\u{feff}') {
+            self.at = '\u{feff}'.len_utf8();
+        }
+    }
+
+    pub(super) fn space(&mut self) {
+        while matches!(self.peek(), Some(b' ' | b'\t' | b'\n' | b'\r')) {
+            self.at += 1;
+        }
+    }
+
+    /// Whether only `close` follows; steps over it then.
+    pub(super) fn closes(&mut self, close: u8) -> bool {
+        self.space();
+        let closes = self.peek() == Some(close);
+        if closes {
+            self.at += 1;
+        }
+        closes
+    }
+
+    /// Nothing but space may follow.
+    pub(super) fn end(&mut self) -> Result<(), Stop> {
+        self.space();
+        if self.at < self.text.len() {
+            return Err(self.unexpected("the file ends here, after its last bracket"));
+        }
+        Ok(())
+    }
+
+    /// What stands here is not what `allowed` says.
+    pub(super) fn unexpected(&self, allowed: &'static str) -> Stop {
+        let next = self.rest().chars().next();
+        let starts_value = |c: char| c.is_ascii_alphanumeric() || matches!(c, '"' | '{' | '[');
+        let help = match next {
+            Some(c) if allowed.starts_with("a comma") && starts_value(c) => {
+                Some("Put a comma before this.")
+            }
+            Some('\'' | '\u{201c}' | '\u{201d}' | '\u{2018}' | '\u{2019}') => {
+                Some("Use straight double quotes: \"like this\".")
+            }
+            Some('/' | '#') => Some("There are no comments in JSON; use a field \"x-note\"."),
+            _ => None,
+        };
+        let found = match next {
+            None => String::from("the file stops in the middle"),
+            Some(c) if c.is_ascii_alphanumeric() => {
+                let word = self.rest().bytes().take_while(u8::is_ascii_alphanumeric);
+                let end = word.count().min(20);
+                format!("found {}", self.rest().get(..end).unwrap_or(""))
+            }
+            Some(c) if c.is_control() => String::from("found a character that cannot be seen"),
+            Some(c) => format!("found {c}"),
+        };
+        Stop {
+            at: self.at,
+            code: "not-json",
+            found,
+            allowed,
+            help,
+        }
+    }
+
+    /// A string, a number, `true`, `false` or `null`.
+    pub(super) fn scalar(&mut self) -> Result<Value, Stop> {
+        match self.peek() {
+            Some(b'"') => self.string().map(Value::Text),
+            Some(b'-' | b'0'..=b'9') => self.number(),
+            _ => {
+                for (word, value) in [
+                    ("true", Value::Bool(true)),
+                    ("false", Value::Bool(false)),
+                    ("null", Value::Null),
+                ] {
+                    if self.rest().starts_with(word) {
+                        self.at += word.len();
+                        return Ok(value);
+                    }
+                }
+                Err(self
+                    .unexpected("text in double quotes, a number, true, false, [ or { comes here"))
+            }
+        }
+    }
+
+    fn digits(&mut self) -> Result<(), Stop> {
+        if !matches!(self.peek(), Some(b'0'..=b'9')) {
+            return Err(self.unexpected("a number goes on with a digit here"));
+        }
+        while matches!(self.peek(), Some(b'0'..=b'9')) {
+            self.at += 1;
+        }
+        Ok(())
+    }
+
+    fn number(&mut self) -> Result<Value, Stop> {
+        let start = self.at;
+        if self.peek() == Some(b'-') {
+            self.at += 1;
+        }
+        if self.peek() == Some(b'0') {
+            self.at += 1;
+            if matches!(self.peek(), Some(b'0'..=b'9')) {
+                return Err(self.unexpected("a number does not begin with 0 and another digit"));
+            }
+        } else {
+            self.digits()?;
+        }
+        if self.peek() == Some(b'.') {
+            self.at += 1;
+            self.digits()?;
+        }
+        if matches!(self.peek(), Some(b'e' | b'E')) {
+            self.at += 1;
+            if matches!(self.peek(), Some(b'+' | b'-')) {
+                self.at += 1;
+            }
+            self.digits()?;
+        }
+        let written = self.text.get(start..self.at).unwrap_or("");
+        match written.parse::<f64>() {
+            Ok(n) if n.is_finite() => Ok(Value::Number(n)),
+            _ => Err(Stop {
+                at: start,
+                code: "number-too-large",
+                found: format!("found the number {}", written.get(..20).unwrap_or(written)),
+                allowed: "no number in a set is that large",
+                help: None,
+            }),
+        }
+    }
+
+    /// A string from its opening quote to its closing one.
+    pub(super) fn string(&mut self) -> Result<String, Stop> {
+        self.at += 1;
+        let mut out = String::new();
+        loop {
+            let rest = self.rest();
+            let plain = rest
+                .bytes()
+                .take_while(|b| *b != b'"' && *b != b'\\' && *b >= 0x20)
+                .count();
+            out.push_str(rest.get(..plain).unwrap_or(""));
+            self.at += plain;
+            match self.peek() {
+                Some(b'"') => {
+                    self.at += 1;
+                    return Ok(out);
+                }
+                Some(b'\\') => out.push(self.escape()?),
+                Some(_) => {
+                    return Err(Stop {
+                        at: self.at,
+                        code: "not-json",
+                        found: String::from("a line break or tab within a text"),
+                        allowed: "a text stands on one line, from quote to quote",
+                        help: Some("Close the quotes on the same line, or write \\n."),
+                    });
+                }
+                None => {
+                    return Err(self.unexpected("a text ends with a double quote"));
+                }
+            }
+        }
+    }
+
+    fn escape(&mut self) -> Result<char, Stop> {
+        let start = self.at;
+        self.at += 1;
+        let plain = match self.peek() {
+            Some(b'"') => '"',
+            Some(b'\\') => '\\',
+            Some(b'/') => '/',
+            Some(b'b') => '\u{8}',
+            Some(b'f') => '\u{c}',
+            Some(b'n') => '\n',
+            Some(b'r') => '\r',
+            Some(b't') => '\t',
+            Some(b'u') => return self.unicode(start),
+            _ => return Err(bad_escape(start)),
+        };
+        self.at += 1;
+        Ok(plain)
+    }
+
+    /// `\uXXXX`, or two of them that make one character together.
+    fn unicode(&mut self, start: usize) -> Result<char, Stop> {
+        let first = self.four_digits(start)?;
+        let code = if (0xd800..0xdc00).contains(&first) {
+            if !self.rest().starts_with("\\u") {
+                return Err(bad_escape(start));
+            }
+            self.at += 1;
+            let second = self.four_digits(start)?;
+            if !(0xdc00..0xe000).contains(&second) {
+                return Err(bad_escape(start));
+            }
+            0x1_0000 + ((first - 0xd800) << 10) + (second - 0xdc00)
+        } else {
+            first
+        };
+        char::from_u32(code).ok_or_else(|| bad_escape(start))
+    }
+
+    /// The four hexadecimal digits after a `u`.
+    fn four_digits(&mut self, start: usize) -> Result<u32, Stop> {
+        self.at += 1;
+        let mut code = 0;
+        for _ in 0..4 {
+            let digit = self.peek().and_then(|b| char::from(b).to_digit(16));
+            code = code * 16 + digit.ok_or_else(|| bad_escape(start))?;
+            self.at += 1;
+        }
+        Ok(code)
+    }
+}
+
+fn bad_escape(at: usize) -> Stop {
+    Stop {
+        at,
+        code: "not-json",
+        found: String::from("a backslash with something that is no character"),
+        allowed: "a backslash is followed by \" \\ / b f n r t or u and four digits",
+        help: Some("For a backslash itself, write two."),
+    }
+}

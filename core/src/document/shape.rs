@@ -1,0 +1,425 @@
+//! Holds a tree against the tables of [`super::fields`].
+
+use super::fields::{self, Choice, Field, Shape, Table};
+use super::json::{Json, Value};
+use super::report::{Report, Told, quoted, told};
+use super::words::{self, Words};
+use super::{LIMITS, VERSION};
+use crate::fault::nearest;
+use crate::set::{Kind, Verb};
+use alloc::format;
+use alloc::string::{String, ToString};
+
+/// Reports everything in `tree` that no set file may contain.
+pub(super) fn check(tree: &Json, report: &mut Report<'_>) {
+    if version(tree, report) {
+        Checker { report, verb: None }.table(tree, &fields::SET);
+    }
+}
+
+/// Whether the file is of a version that this program reads; what is newer or has none is not
+/// judged any further.
+fn version(tree: &Json, report: &mut Report<'_>) -> bool {
+    let Value::Object(_) = tree.value else {
+        let shown = report.shown(tree);
+        report.add(tree.start, "wrong-type", &|| {
+            told(
+                format!("the file is {shown}"),
+                "a set is a group { } of named fields",
+            )
+        });
+        return false;
+    };
+    let Some(node) = tree.get("backcut") else {
+        report.add(tree.start, "missing-version", &|| {
+            told(
+                "the file does not say which version it is",
+                "a set begins with \"backcut\": 1",
+            )
+        });
+        return false;
+    };
+    let shown = report.shown(node);
+    match node.number() {
+        Some(n) if n.to_bits() == f64::from(VERSION).to_bits() => true,
+        Some(n) if n > f64::from(VERSION) => {
+            report.add(node.start, "newer-version", &|| {
+                told(
+                    format!("made by a newer Backcut: version {shown}"),
+                    format!("this one reads version {VERSION}"),
+                )
+            });
+            false
+        }
+        _ => {
+            report.add(node.start, "wrong-version", &|| {
+                told(
+                    format!("{shown} is no version"),
+                    format!("\"backcut\" is {VERSION}"),
+                )
+            });
+            false
+        }
+    }
+}
+
+struct Checker<'r, 'a> {
+    report: &'r mut Report<'a>,
+    /// What the action does in which the checker stands.
+    verb: Option<Verb>,
+}
+
+impl Checker<'_, '_> {
+    fn table(&mut self, node: &Json, table: &Table) {
+        let action = table.what == fields::ACTION.what;
+        if action {
+            self.verb = node.get("do").and_then(Json::text).and_then(words::verb);
+        }
+        for field in table.fields {
+            if field.needed && node.get(field.name).is_none() {
+                self.report.add(node.start, "missing-field", &|| {
+                    told(
+                        format!("{} has no \"{}\"", table.what, field.name),
+                        format!("\"{}\" is {}", field.name, allowed(&field.shape)),
+                    )
+                });
+            }
+        }
+        for member in node.members() {
+            if member.key.starts_with("x-") {
+                continue;
+            }
+            match table.fields.iter().find(|f| f.name == member.key) {
+                Some(field) => {
+                    if action {
+                        self.belongs(member.key_at, field);
+                    }
+                    self.shape(&member.value, &field.shape, field.name);
+                }
+                None => self.unknown_field(member.key_at, &member.key, table),
+            }
+        }
+    }
+
+    fn unknown_field(&mut self, at: u32, key: &str, table: &Table) {
+        self.report.add(at, "unknown-field", &|| {
+            let names = || table.fields.iter().map(|f| f.name);
+            told(
+                format!("{} has no field {}", table.what, quoted(key)),
+                format!("fields: {}; notes of your own: \"x-…\"", join(names())),
+            )
+            .meant(nearest(key, names()))
+        });
+    }
+
+    /// Whether an action of this verb has the field at all.
+    fn belongs(&mut self, at: u32, field: &Field) {
+        let Some(verb) = self.verb else { return };
+        let verbs = fields::verbs_of(field.name);
+        if !verbs.contains(&verb) {
+            self.report.add(at, "field-of-other-action", &|| {
+                told(
+                    format!("a {} has no \"{}\"", verb.name(), field.name),
+                    format!(
+                        "\"{}\" belongs to: {}",
+                        field.name,
+                        join(verbs.iter().map(|v| v.name()))
+                    ),
+                )
+            });
+        }
+    }
+
+    fn shape(&mut self, node: &Json, shape: &Shape, name: &str) {
+        match (shape, &node.value) {
+            (Shape::Version, _) | (Shape::Flag, Value::Bool(_)) => {}
+            (Shape::Number(from, to), Value::Number(n)) => {
+                self.range(
+                    node,
+                    shape,
+                    "number-out-of-range",
+                    in_range(*n, *from, *to),
+                    name,
+                );
+            }
+            (Shape::Seconds(from, to), Value::Number(n)) => {
+                self.range(
+                    node,
+                    shape,
+                    "time-out-of-range",
+                    in_range(*n, *from, *to),
+                    name,
+                );
+            }
+            (Shape::Angle, Value::Number(n)) => {
+                let fits = in_range(*n, -7, 7);
+                self.range(node, shape, "number-out-of-range", fits, name);
+            }
+            (Shape::Count(to), Value::Number(n)) => {
+                let fits = whole(*n).is_some_and(|n| (1..=*to).contains(&n));
+                self.range(node, shape, "number-out-of-range", fits, name);
+            }
+            (Shape::Player, Value::Number(n)) => {
+                let fits = whole(*n).is_some_and(|n| (1..=5).contains(&n));
+                self.range(node, shape, "no-such-player", fits, name);
+            }
+            (Shape::Defender, Value::Text(text)) => {
+                self.range(
+                    node,
+                    shape,
+                    "no-such-defender",
+                    defender(text).is_some(),
+                    name,
+                );
+            }
+            (Shape::Text(longest), Value::Text(text)) => self.text(node, text, *longest, name),
+            (Shape::Id, Value::Text(text)) => {
+                self.text(node, text, LIMITS.id, name);
+                self.range(node, shape, "empty-name", !text.trim().is_empty(), name);
+            }
+            (Shape::Word(words), Value::Text(text)) => self.word(node, *words, text),
+            (Shape::Point, Value::List(items)) => {
+                let fits = items.len() == 2 && items.iter().all(|i| i.number().is_some());
+                self.range(node, shape, "wrong-type", fits, name);
+            }
+            (Shape::Object(table), Value::Object(_)) => self.table(node, table),
+            (Shape::Either(choice), _) => self.either(node, choice, name),
+            (Shape::OneOrMore(one), Value::List(items)) => {
+                self.list(node, one, items, (1, 20), name);
+            }
+            (Shape::OneOrMore(one), _) => self.shape(node, one, name),
+            (Shape::List(one, least, most), Value::List(items)) => {
+                self.list(node, one, items, (*least, *most), name);
+            }
+            (Shape::Players(table), Value::Object(_)) => self.players(node, table),
+            _ => self.range(node, shape, "wrong-type", false, name),
+        }
+    }
+
+    /// Reports `code` unless the value fits.
+    fn range(&mut self, node: &Json, shape: &Shape, code: &'static str, fits: bool, name: &str) {
+        if !fits {
+            let shown = self.report.shown(node);
+            self.report.add(node.start, code, &|| {
+                told(
+                    format!("\"{name}\" is {shown}"),
+                    format!("\"{name}\" is {}", allowed(shape)),
+                )
+            });
+        }
+    }
+
+    fn text(&mut self, node: &Json, text: &str, longest: usize, name: &str) {
+        let length = text.chars().count();
+        if length > longest {
+            self.report.add(node.start, "text-too-long", &|| {
+                told(
+                    format!("\"{name}\" has {length} characters"),
+                    format!("at most {longest}"),
+                )
+            });
+        }
+    }
+
+    fn list(
+        &mut self,
+        node: &Json,
+        one: &Shape,
+        items: &[Json],
+        (least, most): (usize, usize),
+        name: &str,
+    ) {
+        if items.len() < least {
+            self.report.add(node.start, "empty-list", &|| {
+                told(
+                    format!("\"{name}\" is empty"),
+                    "at least one entry stands in it",
+                )
+            });
+        }
+        if items.len() > most {
+            self.report.add(node.start, "list-too-long", &|| {
+                told(
+                    format!("\"{name}\" has {} entries", items.len()),
+                    format!("at most {most}"),
+                )
+            });
+        }
+        for item in items.iter().take(most) {
+            self.shape(item, one, name);
+        }
+    }
+
+    fn either(&mut self, node: &Json, choice: &Choice, name: &str) {
+        let fits = |shape: &&Shape| match (shape, &node.value) {
+            (Shape::Player, Value::Number(_))
+            | (Shape::Word(_) | Shape::Id, Value::Text(_))
+            | (Shape::Point, Value::List(_)) => true,
+            (Shape::Object(table), Value::Object(_)) => table
+                .fields
+                .first()
+                .is_some_and(|f| node.get(f.name).is_some()),
+            _ => false,
+        };
+        // An object that names nothing of its own is held against the only one there could be.
+        let mut objects = choice
+            .shapes
+            .iter()
+            .filter(|s| matches!(s, Shape::Object(_)));
+        let only = match (&node.value, objects.next(), objects.next()) {
+            (Value::Object(_), Some(only), None) => Some(only),
+            _ => None,
+        };
+        match choice.shapes.iter().find(fits).or(only) {
+            Some(shape) => self.shape(node, shape, name),
+            None => {
+                let shown = self.report.shown(node);
+                self.report.add(node.start, "wrong-type", &|| {
+                    told(
+                        format!("\"{name}\" is {shown}"),
+                        format!("\"{name}\" is {}", choice.says),
+                    )
+                });
+            }
+        }
+    }
+
+    fn players(&mut self, node: &Json, table: &'static Table) {
+        let mut count = 0;
+        for member in node.members() {
+            if member.key.starts_with("x-") {
+                continue;
+            }
+            count += 1;
+            if !matches!(member.key.as_str(), "1" | "2" | "3" | "4" | "5") {
+                self.report.add(member.key_at, "no-such-player", &|| {
+                    told(
+                        format!("there is no player {}", quoted(&member.key)),
+                        "players are \"1\", \"2\", \"3\", \"4\" and \"5\"",
+                    )
+                });
+            }
+            self.shape(&member.value, &Shape::Object(table), &member.key);
+        }
+        let (code, allowed) = match count {
+            0 | 1 => ("too-few-players", "a set has at least two"),
+            2..=5 => return,
+            _ => ("too-many-players", "a set has at most five"),
+        };
+        self.report.add(node.start, code, &|| {
+            told(format!("the set has {}", counted(count, "player")), allowed)
+        });
+    }
+
+    fn word(&mut self, node: &Json, words: Words, text: &str) {
+        if !words.knows(text, self.verb) {
+            let verb = self.verb;
+            self.report.add(node.start, words.code(), &|| {
+                unknown_word(words, verb, text)
+            });
+        }
+    }
+}
+
+/// What to say about a word that is not on its list.
+fn unknown_word(words: Words, verb: Option<Verb>, text: &str) -> Told {
+    let noun = match (words, verb) {
+        (Words::Kind, Some(verb)) => format!("a kind of {}", verb.name()),
+        _ => words.noun().to_string(),
+    };
+    let names = words.names(verb);
+    let listed = match words {
+        Words::Spot => words::spots_in_brief(),
+        _ => join(names.iter().map(String::as_str)),
+    };
+    let told = told(
+        format!("{} is not {noun}", quoted(text)),
+        format!("{noun} is one of: {listed}"),
+    );
+    let other = Verb::ALL
+        .into_iter()
+        .find(|v| Some(*v) != verb && Kind::parse(*v, text).is_some());
+    match (words, other) {
+        (Words::Spot, _) if words.knows(&format!("left {text}"), verb) => told.hint(format!(
+            "Say on which side: \"left {text}\" or \"right {text}\"."
+        )),
+        (Words::Kind, Some(other)) => {
+            told.hint(format!("{} is a kind of {}.", quoted(text), other.name()))
+        }
+        (Words::Verb, Some(other)) => told.hint(format!(
+            "Write \"do\": \"{}\", \"kind\": {}.",
+            other.name(),
+            quoted(text)
+        )),
+        _ => {
+            let aliases = words.aliases(verb);
+            told.meant(nearest(
+                text,
+                names.iter().chain(&aliases).map(String::as_str),
+            ))
+        }
+    }
+}
+
+/// What may stand in a field, in words.
+fn allowed(shape: &Shape) -> String {
+    match shape {
+        Shape::Version => VERSION.to_string(),
+        Shape::Flag => String::from("true or false"),
+        Shape::Number(from, to) => format!("a number from {from} to {to}"),
+        Shape::Seconds(from, to) => format!("a number of seconds from {from} to {to}"),
+        Shape::Angle => String::from("radians: 0 looks at the ring, 1.57 to the offence's right"),
+        Shape::Count(to) => format!("a whole number from 1 to {to}"),
+        Shape::Player => String::from("a player's number from 1 to 5"),
+        Shape::Defender => String::from("a defender, \"X1\" to \"X5\""),
+        Shape::Text(_) => String::from("a text in double quotes"),
+        Shape::Id => String::from("a short name in double quotes"),
+        Shape::Word(words) => format!("{} in double quotes", words.noun()),
+        Shape::Point => String::from("[x, y] in metres from the ring"),
+        Shape::Object(table) => format!("{}, a group {{ }}", table.what),
+        Shape::Either(choice) => choice.says.to_string(),
+        Shape::OneOrMore(one) => format!("{}, or a list of them", allowed(one)),
+        Shape::List(one, ..) => format!("a list; each entry is {}", allowed(one)),
+        Shape::Players(_) => String::from("a group {\"1\": …, \"2\": …} of players by number"),
+    }
+}
+
+/// "one player", "3 players".
+pub(super) fn counted(count: usize, noun: &str) -> String {
+    match count {
+        0 => format!("no {noun}"),
+        1 => format!("one {noun}"),
+        n => format!("{n} {noun}s"),
+    }
+}
+
+/// Words with commas between.
+pub(super) fn join<'a>(words: impl Iterator<Item = &'a str>) -> String {
+    let mut out = String::new();
+    for word in words {
+        if !out.is_empty() {
+            out.push_str(", ");
+        }
+        out.push_str(word);
+    }
+    out
+}
+
+fn in_range(n: f64, from: i32, to: i32) -> bool {
+    (f64::from(from)..=f64::from(to)).contains(&n)
+}
+
+/// `n` where it is a whole number of a size that a set can contain.
+pub(super) fn whole(n: f64) -> Option<i32> {
+    // The cast saturates, so whatever is too large or has a fraction does not come back the same.
+    let cast = n as i32;
+    (f64::from(cast) == n).then_some(cast)
+}
+
+/// The number of a defender, written `X3`.
+pub(super) fn defender(text: &str) -> Option<u8> {
+    match text.as_bytes() {
+        [b'X' | b'x', digit @ b'1'..=b'5'] => Some(digit - b'0'),
+        _ => None,
+    }
+}
