@@ -111,7 +111,12 @@ impl Tape<'_> {
         let (first, second) = (arc(self.c, a.u, half), arc(self.c, a.u + half, half));
         let mid = self.node(a.u + half, a.s + first);
         let b = self.node(end, a.s + first + second);
-        let off = (parameter(&a, &b, mid.s) - mid.u).abs() / mid.rate;
+        // The error in the middle, and one that is nothing there but has a slope.
+        let off = (parameter(&a, &b, mid.s) - mid.u).abs();
+        let h = b.s - a.s;
+        let slope = 1.5 * (end - a.u) / h - 0.25 * (a.rate + b.rate);
+        let lean = 0.1 * h * (slope - mid.rate).abs();
+        let off = off.max(lean) / mid.rate;
         let fine = off.max((first + second - whole).abs()) < MIDDLE_ACCURACY;
         let turn = derivative(self.c, a.u).dot(derivative(self.c, end)) * a.rate * b.rate;
         if depth < HALVINGS_MIN || (depth < HALVINGS_MAX && !(fine && turn > STRETCH_TURN)) {
