@@ -1,6 +1,6 @@
 //! The ball in the air: passes and shots under gravity.
 //!
-//! No drag and no spin. Drag (C_d about 0.5, from memory) would ask 7 % more speed and 3 % more
+//! No drag and no spin. Drag (a coefficient of about 0.5, from memory) would ask 7 % more speed and 3 % more
 //! time of a long shot and 6 % more time of a 5 m pass; the closed forms leave it out.
 
 mod pass;
@@ -119,13 +119,13 @@ struct Arc {
 }
 
 impl Arc {
-    /// Upward speed at the start: v_z = (z₁ − z₀)/T + gT/2.
+    /// Upward speed at the start, (z₁ − z₀)/T + gT/2.
     fn rise(&self) -> f64 {
         (self.to.z - self.from.z) / self.time + 0.5 * GRAVITY * self.time
     }
 
     fn at(&self, t: f64) -> Spot3 {
-        let share = (t / self.time).max(0.0).min(1.0);
+        let share = (t / self.time).clamp(0.0, 1.0);
         let t = share * self.time;
         let blend = |a: f64, b: f64| a * (1.0 - share) + b * share;
         // Above the straight line between the ends by g t (T − t)/2: exact at both.

@@ -33,7 +33,7 @@ const STATURE: f64 = 1.9;
 /// A table by distance, times a factor by kind (common practice, no source).
 #[must_use]
 pub fn pass_speed(distance: f64, kind: Option<Kind>, scale: f64) -> f64 {
-    let x = (distance - 0.5).max(0.0).min(9.0);
+    let x = (distance - 0.5).clamp(0.0, 9.0);
     let i = x as usize;
     let a = MEAN_SPEED.get(i).copied().unwrap_or(10.82);
     let b = MEAN_SPEED.get(i + 1).copied().unwrap_or(a);
@@ -132,7 +132,7 @@ fn lob_apex(z0: f64, z1: f64, limits: &Limits) -> f64 {
     over_hands.max(3.2 * limits.stature / 1.85)
 }
 
-/// The arc with its top at `apex`: T = √(2(z_a − z₀)/g) + √(2(z_a − z₁)/g).
+/// The arc with its top at `apex`: T = √(2(apex − z₀)/g) + √(2(apex − z₁)/g).
 pub(super) fn over(from: Spot3, to: Spot3, apex: f64) -> Flight {
     let fall = |z: f64| sqrt(2.0 * (apex - z).max(0.0) / GRAVITY);
     let time = (fall(from.z) + fall(to.z)).max(SHORTEST);

@@ -26,13 +26,14 @@ impl Track {
     ///
     /// A turn that takes time starts early, so that the wish is met when it is wished where 0.15 s
     /// of foresight allow.
+    #[must_use]
     pub fn build(
         mut wish: impl FnMut(f64) -> Option<f64>,
         t_end: f64,
         max_rate: f64,
         first: f64,
     ) -> Self {
-        let count = crate::math::ceil((t_end * RATE).max(0.0).min(LONGEST)) as usize + 1;
+        let count = crate::math::ceil((t_end * RATE).clamp(0.0, LONGEST)) as usize + 1;
         let step = max_rate.abs() / RATE;
         let mut samples = Vec::with_capacity(count);
         let mut now = wrap_angle(first);
@@ -103,4 +104,82 @@ fn urgent(samples: &[f64], i: usize, leap: usize, step: f64, turn: f64) -> f64 {
         }
     }
     turn
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use core::f64::consts::PI;
+    use proptest::prelude::*;
+
+    #[test]
+    fn a_wish_that_a_body_can_follow_is_met() {
+        let track = Track::build(|t| Some(2.0 * t), 3.0, TURN_RATE, 0.0);
+        for i in 0..=300 {
+            let t = f64::from(i) / 100.0;
+            assert!(turn_between(track.at(t), 2.0 * t).abs() < 1e-9);
+        }
+    }
+
+    #[test]
+    fn a_small_turn_is_done_when_it_is_wished() {
+        let track = Track::build(
+            |t| Some(if t < 1.0 { 0.0 } else { 1.2 }),
+            2.0,
+            TURN_RATE,
+            0.0,
+        );
+        assert!((track.at(1.0) - 1.2).abs() < 1e-9);
+        assert_eq!(track.at(0.83), 0.0);
+    }
+
+    #[test]
+    fn a_large_turn_begins_no_earlier_than_foresight_allows() {
+        let track = Track::build(
+            |t| Some(if t < 1.0 { 0.0 } else { 3.0 }),
+            2.0,
+            TURN_RATE,
+            0.0,
+        );
+        assert_eq!(track.at(0.83), 0.0);
+        assert!(track.at(0.9) > 0.1);
+        assert!(track.at(1.0) < 2.0);
+        assert!((track.at(1.25) - 3.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn turns_go_the_short_way_round() {
+        let track = Track::build(|_| Some(-0.9 * PI), 1.0, TURN_RATE, 0.9 * PI);
+        for i in 0..=60 {
+            assert!(track.at(f64::from(i) / 60.0).abs() >= 0.9 * PI - 1e-9);
+        }
+        assert!((track.at(1.0) + 0.9 * PI).abs() < 1e-9);
+    }
+
+    #[test]
+    fn without_a_wish_the_last_one_holds() {
+        let track = Track::build(|t| (t < 0.5).then_some(1.0), 2.0, TURN_RATE, 1.0);
+        assert_eq!(track.at(1.7), 1.0);
+        assert_eq!(Track::default().at(0.3), 0.0);
+        assert!(
+            Track::build(|_| Some(f64::NAN), f64::NAN, TURN_RATE, 0.0)
+                .at(1.0)
+                .is_finite()
+        );
+    }
+
+    proptest! {
+        #[test]
+        fn prop_nobody_turns_faster_than_a_body_can(
+            wishes in prop::collection::vec(prop::option::of(-4.0..4.0f64), 1..12), first in -4.0..4.0f64
+        ) {
+            let wish = |t: f64| wishes.get((t * 4.0) as usize).copied().flatten();
+            let track = Track::build(wish, 3.0, TURN_RATE, first);
+            prop_assert!(turn_between(track.at(0.0), first).abs() < 1e-9);
+            for i in 0..600 {
+                let [a, b] = [i, i + 1].map(|i| track.at(f64::from(i) / 200.0));
+                prop_assert!(turn_between(a, b).abs() <= TURN_RATE / 200.0 + 1e-9);
+            }
+        }
+    }
 }

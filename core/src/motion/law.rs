@@ -308,7 +308,7 @@ impl Runner {
             let v = sprint.speed(t);
             let rate = v * (2.0 * sprint.acceleration(v) - slope);
             let newton = t - gap / rate;
-            let next = if newton > bracket[0] && newton < bracket[1] {
+            let next = if newton >= bracket[0] && newton <= bracket[1] {
                 newton
             } else {
                 0.5 * (bracket[0] + bracket[1])

@@ -14,9 +14,10 @@ use core::f64::consts::PI;
 /// Common practice, no source.
 const SLOW_STEP: f64 = 0.4;
 /// The cap between two nodes is a chord of the true one; stretches are halved until the chord is
-/// this near, as a share of w.
+/// this near, as a share of w, and the ends differ by less than this factor.
 const CHORD_ACCURACY: f64 = 0.01;
-const HALVINGS: u32 = 4;
+const CHORD_RATIO: f64 = 2.0;
+const HALVINGS: u32 = 5;
 /// From this turn on a plant also holds the foot; see [`hold`].
 const HOLD_FROM: f64 = 2.0 * PI / 3.0;
 
@@ -103,7 +104,8 @@ impl Cutter<'_> {
         let straight = span.curvature[0] == 0.0 && span.curvature[1] == 0.0;
         if !straight && left > 0 {
             let w_mid = self.cap_at(mid, span);
-            if (w_mid - chord).abs() > CHORD_ACCURACY * w_mid {
+            let ratio = w[0].max(w[1]) / w[0].min(w[1]);
+            if (w_mid - chord).abs() > CHORD_ACCURACY * w_mid || ratio > CHORD_RATIO {
                 self.halve([s[0], mid], [w[0], w_mid], span, left - 1);
                 self.halve([mid, s[1]], [w_mid, w[1]], span, left - 1);
                 return;
@@ -125,7 +127,7 @@ impl Cutter<'_> {
         self.cap(self.path.curvature(s))
     }
 
-    /// v² ≤ a_lat · r, and no more than top speed.
+    /// v² ≤ lateral · r, and no more than top speed.
     fn cap(&self, curvature: f64) -> f64 {
         let fastest = self.limits.v_max * self.limits.v_max;
         let k = curvature.abs();

@@ -148,6 +148,7 @@ impl Path {
     /// Piece and parameter at `s`; where two pieces meet, the start of the later one.
     fn place(&self, s: f64) -> Option<(usize, f64)> {
         let last = self.nodes.len().checked_sub(1)?;
+        let s = if s.is_nan() { 0.0 } else { s };
         let after = self.nodes.partition_point(|n| n.s <= s).min(last).max(1);
         let (a, b) = (self.nodes.get(after - 1)?, self.nodes.get(after)?);
         Some((a.piece, table::parameter(a, b, s)))

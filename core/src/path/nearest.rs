@@ -69,7 +69,7 @@ fn foot(c: &CubicBez, [a, b]: [&Node; 2], p: Point, [mut lo, mut hi]: [f64; 2]) 
             hi = s;
         }
         let newton = s - g / slope;
-        let next = if slope > 1e-9 && newton > lo && newton < hi {
+        let next = if slope > 1e-9 && newton >= lo && newton <= hi {
             newton
         } else {
             0.5 * (lo + hi)

@@ -9,12 +9,9 @@ const SAME_PLACE: f64 = 1e-6;
 /// Longest control arm as a share of its chord. A quarter circle takes 0.39, so all gentler turns
 /// come out round; a sharper one is drawn tighter instead of swinging wide.
 const ARM_SHARE: f64 = 0.4;
-/// Longest control arm as a share of the chord on the other side of the knot: a short step into a
-/// long run turns within about a step.
-const NEIGHBOUR_SHARE: f64 = 0.75;
-/// Longest control arm, metres: runners turn within a few steps and run straight in between.
-/// Common practice, no source.
-const ARM_MAX: f64 = 2.5;
+/// Longest control arm, metres, where the line hardly turns and where it turns by a right angle or
+/// more: runners turn within a few steps and run straight in between. Common practice, no source.
+const ARM_MAX: [f64; 2] = [3.0, 1.6];
 
 /// The line before it is measured.
 pub(super) struct Line {
@@ -103,11 +100,11 @@ fn tangent(places: &[Place], i: usize) -> Option<Vec2> {
     if here.toward.is_some() {
         return here.toward;
     }
-    let into = direction(here.at - places.get(i.checked_sub(1)?)?.at)?;
-    let out = direction(places.get(i + 1)?.at - here.at)?;
-    // Half the turn before, half after: so neither side bends by more than a right angle.
-    direction(into + out).or_else(|| {
+    // Along the line between its neighbours: a long run stays straight and a short one bends.
+    let (before, after) = (places.get(i.checked_sub(1)?)?.at, places.get(i + 1)?.at);
+    direction(after - before).or_else(|| {
         // Straight back: round on the ring's side, which a mirrored set mirrors.
+        let into = direction(here.at - before)?;
         let side = Vec2::new(-into.y, into.x);
         let ring = Point::ZERO - here.at;
         Some(if side.dot(ring) < 0.0 { -side } else { side })
@@ -128,13 +125,18 @@ fn piece([a, b]: [End; 2]) -> CubicBez {
     let out = a.tangent.unwrap_or_else(|| free(b.tangent, along));
     let into = b.tangent.unwrap_or_else(|| free(a.tangent, along));
     let arm = |end: &End, tangent: Vec2| {
-        let round = 2.0 / (3.0 * (1.0 + tangent.dot(along).max(-0.5)));
-        let straight = tangent.cross(along).abs() < 1e-12 && tangent.dot(along) > 0.0;
-        if straight {
+        let cos = tangent.dot(along).max(0.0);
+        if tangent.cross(along).abs() < 1e-12 && cos > 0.0 {
             return length / 3.0;
         }
-        let cap = end.neighbour.map_or(length, |n| n * NEIGHBOUR_SHARE);
-        (length * round.min(ARM_SHARE)).min(cap).min(ARM_MAX)
+        // What makes a circle's arc of an even turn.
+        let round = 2.0 / (3.0 * (1.0 + cos));
+        let [gentle, sharp] = ARM_MAX;
+        // A short step into a long run turns within about a step.
+        let cap = end.neighbour.unwrap_or(length);
+        (length * round.min(ARM_SHARE))
+            .min(cap)
+            .min(sharp + (gentle - sharp) * cos)
     };
     CubicBez::new(
         a.at,

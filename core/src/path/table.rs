@@ -1,14 +1,19 @@
 //! Arc length: nodes along each cubic, and the parameter between them.
 
-use crate::math::{CubicBez, Vec2, direction, length, sqrt};
+use crate::math::{CubicBez, Vec2, length, sqrt};
 use alloc::vec::Vec;
 
-/// Turn of the control arms that one interval may carry, radians.
-///
-/// Between nodes the parameter is a cubic in arc length that has the right slope at both, so the
-/// error falls with the fourth power of their spacing. This spacing keeps a place within 10 µm for
-/// the lines that sets make; an independent geometry library checks that.
-const TURN_PER_INTERVAL: f64 = 0.2;
+/// A curved piece is halved at least this often …
+const HALVINGS_MIN: u32 = 2;
+/// … and at most this often, where a short arm makes a tight bend at the end of a long run.
+const HALVINGS_MAX: u32 = 9;
+/// Halved until the middle of a stretch is looked up this well, metres. The middle becomes a node
+/// too, and the error falls with the fourth power of the spacing, so what remains is under 10 µm;
+/// an independent geometry library checks that.
+const MIDDLE_ACCURACY: f64 = 2e-5;
+/// … and until it turns by less than about half a right angle (this is the cosine), so that a point
+/// has one nearest place on it.
+const STRETCH_TURN: f64 = 0.7;
 
 /// A sample of a cubic.
 #[derive(Clone, Copy, Debug)]
@@ -45,43 +50,83 @@ impl super::Path {
 
 /// The nodes of all `pieces` and the arc length after each.
 pub(super) fn measure(pieces: &[CubicBez]) -> (Vec<Node>, Vec<f64>) {
-    let intervals: Vec<u32> = pieces.iter().map(intervals).collect();
-    let mut nodes = Vec::with_capacity(intervals.iter().map(|&n| n as usize + 1).sum());
+    let mut nodes = Vec::with_capacity(pieces.len() * 10);
     let mut ends = Vec::with_capacity(pieces.len());
     let mut s = 0.0;
-    for (piece, (c, &n)) in pieces.iter().zip(&intervals).enumerate() {
-        let step = 1.0 / f64::from(n);
-        for i in 0..=n {
-            let u = f64::from(i) * step;
-            if i > 0 {
-                s += arc(c, u - step, step);
-            }
-            let speed = length(derivative(c, u)).max(1e-9);
-            nodes.push(Node {
-                s,
-                u,
-                rate: 1.0 / speed,
-                curvature: if n == 1 { 0.0 } else { curvature(c, u) },
-                piece,
-            });
+    for (piece, c) in pieces.iter().enumerate() {
+        let mut tape = Tape {
+            c,
+            piece,
+            nodes: &mut nodes,
+        };
+        let mut start = tape.node(0.0, s);
+        if is_straight(c) {
+            start.curvature = 0.0;
+            let end = tape.node(1.0, s + length(c.p3 - c.p0));
+            tape.nodes.extend([
+                start,
+                Node {
+                    curvature: 0.0,
+                    ..end
+                },
+            ]);
+        } else {
+            tape.nodes.push(start);
+            tape.lay(start, 1.0, arc(c, 0.0, 1.0), 0);
         }
+        s = nodes.last().map_or(s, |n| n.s);
         ends.push(s);
     }
     (nodes, ends)
 }
 
-/// How many intervals a piece needs; a straight one has one.
-fn intervals(c: &CubicBez) -> u32 {
-    let arms = [c.p1 - c.p0, c.p2 - c.p1, c.p3 - c.p2];
-    let [a, b, d] = arms.map(|v| direction(v).unwrap_or_default());
-    // Twice the sine of half the turn is near enough to the turn, and free of inverse functions.
-    let turn = length(b - a) + length(d - b);
-    if turn < 1e-9 {
-        return 1;
+/// Whether the arms lie on the chord; such a piece is also even in its parameter.
+fn is_straight(c: &CubicBez) -> bool {
+    let chord = c.p3 - c.p0;
+    let off = |v: Vec2| length(3.0 * v - chord);
+    off(c.p1 - c.p0).max(off(c.p3 - c.p2)) < 1e-9 * length(chord)
+}
+
+/// The nodes of one piece, as they are laid.
+struct Tape<'a> {
+    c: &'a CubicBez,
+    piece: usize,
+    nodes: &'a mut Vec<Node>,
+}
+
+impl Tape<'_> {
+    fn node(&self, u: f64, s: f64) -> Node {
+        Node {
+            s,
+            u,
+            rate: 1.0 / length(derivative(self.c, u)).max(1e-9),
+            curvature: curvature(self.c, u),
+            piece: self.piece,
+        }
     }
-    let wanted = 4.0 + turn / TURN_PER_INTERVAL;
-    // Between 4 and 24 by the clamp, so the cast is exact enough.
-    wanted.clamp(4.0, 24.0) as u32
+
+    /// Lays the nodes after `a` up to the parameter `end`, `whole` metres on.
+    fn lay(&mut self, a: Node, end: f64, whole: f64, depth: u32) {
+        let half = 0.5 * (end - a.u);
+        let (first, second) = (arc(self.c, a.u, half), arc(self.c, a.u + half, half));
+        let mid = self.node(a.u + half, a.s + first);
+        let b = self.node(end, a.s + first + second);
+        // The error in the middle, and one that is nothing there but has a slope.
+        let off = (parameter(&a, &b, mid.s) - mid.u).abs();
+        let h = b.s - a.s;
+        let slope = 1.5 * (end - a.u) / h - 0.25 * (a.rate + b.rate);
+        let lean = 0.1 * h * (slope - mid.rate).abs();
+        let off = off.max(lean) / mid.rate;
+        let fine = off.max((first + second - whole).abs()) < MIDDLE_ACCURACY;
+        let turn = derivative(self.c, a.u).dot(derivative(self.c, end)) * a.rate * b.rate;
+        if depth < HALVINGS_MIN || (depth < HALVINGS_MAX && !(fine && turn > STRETCH_TURN)) {
+            self.lay(a, mid.u, first, depth + 1);
+            let mid = self.nodes.last().copied().unwrap_or(mid);
+            self.lay(mid, end, second, depth + 1);
+        } else {
+            self.nodes.extend([mid, b]);
+        }
+    }
 }
 
 /// Length of the arc from `u` on over `step`: Gauss–Legendre with three points.
