@@ -15,6 +15,7 @@ pub mod guard;
 pub mod math;
 pub mod motion;
 pub mod path;
+pub mod play;
 pub mod scene;
 pub mod set;
 pub mod timeline;

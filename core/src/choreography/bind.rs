@@ -78,7 +78,7 @@ fn next_unused(
             && (action.for_whom.is_empty() || action.for_whom.contains(&cutter))
             && !taken
                 .iter()
-                .any(|b| b.cutter == cutter && b.screen == Some(id));
+                .any(|b| b.cutter == cutter && b.screener == screener && b.screen == Some(id));
         if id < cut {
             if mine {
                 (before, moved_on) = (Some(id), false);

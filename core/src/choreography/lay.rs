@@ -470,7 +470,7 @@ impl Layer<'_> {
             slide_ends_in_time(&limits),
         );
         let facing = if gate {
-            screen::gate_facing(scene)
+            screen::gate_facing(at, scene)
         } else {
             screen::facing(at, scene)
         };

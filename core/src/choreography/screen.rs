@@ -92,8 +92,8 @@ fn side_of(way: Vec2, toward: Vec2) -> Vec2 {
     if left.dot(toward) >= 0.0 { left } else { -left }
 }
 
-/// The two posts of a gate with its middle at `middle`, across the way `from → to`; the nearer man
-/// takes the nearer side. Returns (place, place when shut) for both.
+/// The two posts of a gate with its middle at `middle`, across the way on which the cutter leaves it;
+/// the nearer man takes the nearer side. Returns (place, place when shut) for both.
 pub(super) fn gate_posts(
     middle: Point,
     scene: &Scene,
@@ -102,7 +102,7 @@ pub(super) fn gate_posts(
     limits: &Limits,
     in_time: bool,
 ) -> [(Point, Point); 2] {
-    let way = direction(scene.to - scene.from).unwrap_or(Vec2::new(0.0, 1.0));
+    let way = direction(scene.to - middle).unwrap_or(Vec2::new(0.0, 1.0));
     let across = Vec2::new(way.y, -way.x);
     let open = 0.5 * (OPEN_GAP + limits.shoulder);
     let shut = 0.5 * (if in_time { SHUT_GAP } else { STAND_GAP } + limits.shoulder);
@@ -118,9 +118,9 @@ pub(super) fn gate_posts(
     if straight <= crossed { [a, b] } else { [b, a] }
 }
 
-/// Which way a gate's posts look: at the coming cutter.
-pub(super) fn gate_facing(scene: &Scene) -> f64 {
-    angle_of(direction(scene.from - scene.to).unwrap_or(Vec2::new(0.0, -1.0)))
+/// Which way a gate's posts look: against the way on which the cutter leaves it.
+pub(super) fn gate_facing(middle: Point, scene: &Scene) -> f64 {
+    angle_of(direction(middle - scene.to).unwrap_or(Vec2::new(0.0, -1.0)))
 }
 
 /// Where a cutter's middle is when level with the screener's hips.

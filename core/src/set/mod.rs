@@ -3,6 +3,7 @@
 mod action;
 mod beat;
 mod kind;
+mod mirror;
 mod possession;
 mod read;
 
