@@ -10,7 +10,7 @@ const HALVINGS_MAX: u32 = 9;
 /// Halved until the middle of a stretch is looked up this well, metres. The middle becomes a node
 /// too, and the error falls with the fourth power of the spacing, so what remains is under 10 µm;
 /// an independent geometry library checks that.
-const MIDDLE_ACCURACY: f64 = 2e-5;
+const MIDDLE_ACCURACY: f64 = 1e-5;
 /// … and until it turns by less than about half a right angle (this is the cosine), so that a point
 /// has one nearest place on it.
 const STRETCH_TURN: f64 = 0.7;
