@@ -4,6 +4,8 @@
 //! needs no fine grid.
 
 use super::Leg;
+use super::brake::NOTHING;
+use super::law::SLOWEST;
 use crate::athlete::Limits;
 use crate::math::sin;
 use crate::path::{Path, Plant, Span};
@@ -15,7 +17,7 @@ use core::f64::consts::PI;
 const SLOW_STEP: f64 = 0.4;
 /// The cap between two nodes is a chord of the true one; stretches are halved until the chord is
 /// this near, as a share of w, and the ends differ by less than this factor.
-const CHORD_ACCURACY: f64 = 0.01;
+const CHORD_ACCURACY: f64 = 0.02;
 const CHORD_RATIO: f64 = 2.0;
 const HALVINGS: u32 = 5;
 /// From this turn on a plant also holds the foot; see [`hold`].
@@ -33,12 +35,19 @@ pub(super) struct Stretch {
     pub(super) hold: f64,
 }
 
-/// The stretches of `path`, cut where a leg ends and wherever a cap bends. They depend on the line
-/// and the limits alone, so that a law is monotone in the efforts of its legs.
+/// The stretches of `path`, cut where a leg ends and wherever a cap bends below the fastest leg's
+/// speed. On one list of stretches a law is monotone in the efforts of its legs.
 pub(super) fn stretches(path: &Path, legs: &[Leg], limits: &Limits) -> Vec<Stretch> {
+    let fastest = (legs.iter().map(|l| l.effort.top)).fold(SLOWEST, f64::max);
+    let fastest = if legs.is_empty() {
+        limits.v_max
+    } else {
+        fastest.min(limits.v_max)
+    };
     let mut cut = Cutter {
         path,
         limits,
+        fastest: fastest * fastest,
         leg_ends: legs.iter().map(|l| l.end).collect(),
         leg: 0,
         made: Vec::new(),
@@ -74,6 +83,8 @@ fn hold(plant: &Plant, limits: &Limits) -> f64 {
 struct Cutter<'a> {
     path: &'a Path,
     limits: &'a Limits,
+    /// Of all legs, as w.
+    fastest: f64,
     leg_ends: Vec<f64>,
     leg: usize,
     made: Vec<Stretch>,
@@ -85,10 +96,10 @@ impl Cutter<'_> {
         let mut w = self.cap(span.curvature[0]);
         // Every leg but the last ends where it says; the last goes on.
         while let Some(&end) = self.leg_ends.get(self.leg) {
-            if self.leg + 1 >= self.leg_ends.len() || end >= to {
+            if self.leg + 1 >= self.leg_ends.len() || end > to - NOTHING {
                 break;
             }
-            if end > from {
+            if end > from + NOTHING {
                 let w_end = self.cap_at(end, span);
                 self.halve([from, end], [w, w_end], span, HALVINGS);
                 (from, w) = (end, w_end);
@@ -127,13 +138,12 @@ impl Cutter<'_> {
         self.cap(self.path.curvature(s))
     }
 
-    /// v² ≤ lateral · r, and no more than top speed.
+    /// v² ≤ lateral · r, and no more than the fastest leg.
     fn cap(&self, curvature: f64) -> f64 {
-        let fastest = self.limits.v_max * self.limits.v_max;
         let k = curvature.abs();
-        if k * fastest <= self.limits.lateral {
-            return fastest;
+        if k * self.fastest <= self.limits.lateral {
+            return self.fastest;
         }
-        (self.limits.lateral / k).max(SLOW_STEP * SLOW_STEP)
+        (self.limits.lateral / k).max(self.fastest.min(SLOW_STEP * SLOW_STEP))
     }
 }

@@ -3,7 +3,9 @@
 //! Speeding up follows the mono-exponential sprint model, slowing down is constant braking, and in
 //! between the speed is held by caps on pace, curve and plant.
 
+mod brake;
 pub mod facing;
+mod forward;
 mod law;
 mod limit;
 mod sprint;
