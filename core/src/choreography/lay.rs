@@ -59,6 +59,16 @@ pub fn lay(set: &Set, court: &Court, detours: &[Detour]) -> Choreography {
     layer.out
 }
 
+/// Something a way goes by, before it is known on which side.
+enum Seed {
+    By(Point),
+    /// A screener: index into the screens.
+    Body {
+        index: usize,
+        side: Option<OffSide>,
+    },
+}
+
 struct Layer<'a> {
     set: &'a Set,
     floor: Floor<'a>,
@@ -163,21 +173,20 @@ impl Layer<'_> {
         let row = self.row(id, action, who);
         let to = self.goal(action, who);
         let mut from = self.floor.of(who);
-        let mut stops = self.stops(id, action, who, row, to);
-        let first = stops.iter().find_map(|s| match s {
-            Stop::Past(p) => Some(*p),
-            Stop::By(_) => None,
+        let seeds = self.seeds(id, action, who, row, to);
+        let first = seeds.iter().find_map(|s| match s {
+            Seed::Body { index, .. } => self.out.screens.get(*index).copied(),
+            Seed::By(_) => None,
         });
-        let waits = first.is_some_and(|p| !bind::handoff_of(self.set, id, who, p.who));
+        let waits = first.filter(|s| !bind::handoff_of(self.set, id, who, s.who));
         let mut from_rest = false;
-        if let (true, Some(first), false) = (waits, first, action.free) {
+        if let (Some(first), false) = (waits, action.free) {
             from_rest = true;
             if action.verb == Verb::Cut && !skips_set_up(action.kind) {
                 from = self.set_up(row, who, from, first.at);
-                // The side of the screen was chosen from where the cutter stood before the walk.
-                stops = self.stops_again(&stops, from, to, action, who);
             }
         }
+        let stops = self.stops(&seeds, from, to, who);
         let flows = self.moved_last(who) && !from_rest && !waits_to_start(action);
         let wanted = Wanted {
             kind: action.kind,
@@ -236,15 +245,15 @@ impl Layer<'_> {
         to
     }
 
-    /// The way's points in running order, with the use of each screen noted.
-    fn stops(
+    /// What the way goes by, in running order, with the use of each screen noted.
+    fn seeds(
         &mut self,
         id: ActionId,
         action: &Action,
         who: PlayerId,
         row: usize,
         to: Point,
-    ) -> Vec<Stop> {
+    ) -> Vec<Seed> {
         let bindings: Vec<Binding> = self
             .bindings
             .iter()
@@ -252,26 +261,21 @@ impl Layer<'_> {
             .copied()
             .collect();
         let mut next = bindings.iter();
-        let mut stops: Vec<Stop> = Vec::new();
+        let mut seeds: Vec<Seed> = Vec::new();
         let mut order = 0;
-        let mut from = self.floor.of(who);
         let offs = action.off.iter().map(|o| Via::Off(o.clone()));
         for via in offs.chain(action.via.iter().cloned()) {
             let off = match via {
                 Via::Place(place) => {
-                    from = self.floor.resolve(&place, who);
-                    stops.push(Stop::By(from));
+                    seeds.push(Seed::By(self.floor.resolve(&place, who)));
                     continue;
                 }
                 Via::Off(off) => off,
             };
             let Some(binding) = next.next() else { continue };
+            let index = self.screen_of(binding, self.floor.of(who), to);
             let side = off.side.or(action.side);
             let gives = bind::handoff_of(self.set, id, who, off.who);
-            let index = self.screen_of(binding, from, to);
-            let Some(body) = self.out.screens.get(index).copied() else {
-                continue;
-            };
             if !gives {
                 self.out.uses.push(Use {
                     cutter: row,
@@ -280,93 +284,84 @@ impl Layer<'_> {
                 });
                 order += 1;
             }
+            // The taker comes on the outside of the giver: the giver's body keeps the chaser off.
             let side = if gives {
                 side.or(Some(OffSide::Over))
             } else {
                 side
             };
-            if let Some(pass) = self.gate_pass(&mut stops, &body, side) {
-                stops.push(pass);
-                continue;
-            }
-            if stops
-                .iter()
-                .any(|s| matches!(s, Stop::Past(p) if p.with == Some(off.who)))
-            {
-                continue;
-            }
-            let at = screen::brush_point(
-                &body,
-                from,
-                to,
-                side,
-                self.floor.limits(who),
-                self.floor.limits(off.who),
-            );
-            from = at;
-            stops.push(Stop::Past(Pass {
-                who: off.who,
-                at,
-                screen: body,
-                with: None,
-            }));
+            seeds.push(Seed::Body { index, side });
+        }
+        seeds
+    }
+
+    /// The points of the way itself, from where the burst starts.
+    fn stops(&self, seeds: &[Seed], mut from: Point, to: Point, who: PlayerId) -> Vec<Stop> {
+        let mut stops: Vec<Stop> = Vec::new();
+        for (i, seed) in seeds.iter().enumerate() {
+            let next = seeds.get(i + 1).map_or(to, |s| match s {
+                Seed::By(p) => *p,
+                Seed::Body { index, .. } => self.out.screens.get(*index).map_or(to, |b| b.at),
+            });
+            let pass = match seed {
+                Seed::By(p) => {
+                    from = *p;
+                    stops.push(Stop::By(from));
+                    continue;
+                }
+                Seed::Body { index, side } => {
+                    let Some(body) = self.out.screens.get(*index) else {
+                        continue;
+                    };
+                    let known = stops
+                        .iter()
+                        .any(|s| matches!(s, Stop::Past(p) if p.with == Some(body.who)));
+                    if known {
+                        continue;
+                    }
+                    self.pass_of(body, from, next, *side, who)
+                }
+            };
+            from = pass.at;
+            stops.push(Stop::Past(pass));
         }
         stops
     }
 
-    /// Through the middle of a gate: both posts are passed at one point.
-    fn gate_pass(&self, stops: &mut [Stop], body: &Screen, side: Option<OffSide>) -> Option<Stop> {
-        let twin = self.out.screens.get(body.twin?)?;
-        if matches!(side, Some(OffSide::Left | OffSide::Right)) {
-            return None;
-        }
-        let known = stops
-            .iter()
-            .any(|s| matches!(s, Stop::Past(p) if p.with == Some(body.who)));
-        (!known).then(|| {
+    /// How one body is passed; through the middle of a gate both posts at one point.
+    fn pass_of(
+        &self,
+        body: &Screen,
+        from: Point,
+        next: Point,
+        side: Option<OffSide>,
+        who: PlayerId,
+    ) -> Pass {
+        let round = matches!(side, Some(OffSide::Left | OffSide::Right));
+        if let Some(twin) = body
+            .twin
+            .and_then(|t| self.out.screens.get(t))
+            .filter(|_| !round)
+        {
+            let along = -crate::math::unit(body.facing);
             let at = body.at.midpoint(twin.at);
-            Stop::Past(Pass {
+            return Pass {
                 who: body.who,
                 at,
                 screen: *body,
+                along,
                 with: Some(twin.who),
-            })
-        })
-    }
-
-    /// Sides chosen anew from where the burst starts.
-    fn stops_again(
-        &self,
-        stops: &[Stop],
-        mut from: Point,
-        to: Point,
-        action: &Action,
-        who: PlayerId,
-    ) -> Vec<Stop> {
-        let mut offs = bind::offs(action);
-        stops
-            .iter()
-            .map(|stop| match stop {
-                Stop::By(p) => {
-                    from = *p;
-                    *stop
-                }
-                Stop::Past(p) if p.with.is_some() => {
-                    from = p.at;
-                    *stop
-                }
-                Stop::Past(p) => {
-                    let side = offs
-                        .find(|o| o.who == p.who)
-                        .and_then(|o| o.side)
-                        .or(action.side);
-                    let (mine, theirs) = (self.floor.limits(who), self.floor.limits(p.who));
-                    let at = screen::brush_point(&p.screen, from, to, side, mine, theirs);
-                    from = at;
-                    Stop::Past(Pass { at, ..*p })
-                }
-            })
-            .collect()
+            };
+        }
+        let (mine, theirs) = (self.floor.limits(who), self.floor.limits(body.who));
+        let (at, along) = screen::brush(body, from, next, side, mine, theirs);
+        Pass {
+            who: body.who,
+            at,
+            screen: *body,
+            along,
+            with: None,
+        }
     }
 
     /// The body that a binding means; a man without a screen action screens where he stands.
@@ -686,7 +681,7 @@ impl Layer<'_> {
             twin: None,
         };
         let (mine, theirs) = (self.limits(taker), self.limits(giver));
-        let at = screen::brush_point(&body, from, body.at, Some(OffSide::Over), &mine, &theirs);
+        let (at, along) = screen::brush(&body, from, body.at, Some(OffSide::Over), &mine, &theirs);
         let mark = LegMark {
             edge: Edge::PassBy,
             of: Some(giver),
@@ -696,7 +691,7 @@ impl Layer<'_> {
         self.leg(Leg {
             row,
             part: Part::Way,
-            knots: alloc::vec![Knot::Smooth(from), Knot::Smooth(at)],
+            knots: alloc::vec![Knot::Smooth(from), Knot::Toward(at, along)],
             effort: mine.effort(action.pace.unwrap_or(Pace::Run), false),
             takes: None,
             marks: alloc::vec![mark],

@@ -28,6 +28,8 @@ pub(super) struct Pass {
     pub who: PlayerId,
     /// Where the cutter's middle is when level.
     pub at: Point,
+    /// Which way the cutter goes there.
+    pub along: Vec2,
     /// The body.
     pub screen: Screen,
     /// Of a gate: the other post, passed at the same point.
@@ -102,17 +104,13 @@ impl Route {
 pub(super) fn route(w: &Wanted<'_>) -> Route {
     let mut r = Route::new(w.from);
     opening(w, &mut r);
-    for (i, stop) in w.stops.iter().enumerate() {
+    for stop in w.stops {
         match stop {
             Stop::By(p) => {
                 r.push(Knot::Smooth(*p));
             }
             Stop::Past(pass) => {
-                let next = w.stops.get(i + 1).map_or(w.to, |s| match s {
-                    Stop::By(p) => *p,
-                    Stop::Past(p) => p.at,
-                });
-                pass_screen(w, pass, next, &mut r);
+                pass_screen(w, pass, &mut r);
             }
         }
     }
@@ -167,7 +165,7 @@ fn opening(w: &Wanted<'_>, r: &mut Route) {
 }
 
 /// Past one screener: straight by, round, or short of.
-fn pass_screen(w: &Wanted<'_>, pass: &Pass, next: Point, r: &mut Route) {
+fn pass_screen(w: &Wanted<'_>, pass: &Pass, r: &mut Route) {
     let s = pass.screen.at;
     match w.kind {
         Some(Kind::Curl) => {
@@ -194,24 +192,7 @@ fn pass_screen(w: &Wanted<'_>, pass: &Pass, next: Point, r: &mut Route) {
                 r.mark(Edge::Plant, None, knot, 0.0);
             }
         }
-        _ => {
-            // Straight past the hips, from the chest side to the back side, leaning to where the
-            // way goes next.
-            let before = last(r);
-            let travel = direction(next - before);
-            let knot = match (
-                travel,
-                direction(pass.at - before),
-                direction(next - pass.at),
-            ) {
-                (Some(_), Some(a), Some(b)) if a.dot(b) > -0.5 => match direction(a + b) {
-                    Some(d) => Knot::Toward(pass.at, d),
-                    None => Knot::Smooth(pass.at),
-                },
-                _ => Knot::Smooth(pass.at),
-            };
-            r.past(pass, knot);
-        }
+        _ => r.past(pass, Knot::Toward(pass.at, pass.along)),
     }
 }
 

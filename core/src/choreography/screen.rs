@@ -123,52 +123,40 @@ pub(super) fn gate_facing(middle: Point, scene: &Scene) -> f64 {
     angle_of(direction(middle - scene.to).unwrap_or(Vec2::new(0.0, -1.0)))
 }
 
-/// Where a cutter's middle is when level with the screener's hips.
-pub(super) fn brush_point(
+/// Where a cutter's middle is when level with the screener's hips, and which way the cutter goes
+/// there: along the way past the body, so that nothing of it comes nearer than the brush.
+pub(super) fn brush(
     screen: &Screen,
     from: Point,
     to: Point,
     side: Option<OffSide>,
     cutter: &Limits,
     screener: &Limits,
-) -> Point {
+) -> (Point, Vec2) {
     let gap = 0.5 * (cutter.shoulder + screener.shoulder) + BRUSH;
-    let n = unit(screen.facing);
-    let travel = direction(to - from).unwrap_or(-n);
-    // A man used where he stands may look anywhere: then the cutter's way decides the line.
-    let across = if screen.row.is_some() && libm::fabs(n.dot(travel)) > 0.5 {
-        Vec2::new(n.y, -n.x)
-    } else {
-        Vec2::new(travel.y, -travel.x)
-    };
+    let ahead = direction(screen.at - from).zip(direction(to - screen.at));
+    let along = ahead
+        .and_then(|(a, b)| direction(a + b))
+        .or_else(|| direction(to - from))
+        .unwrap_or_else(|| -unit(screen.facing));
+    let across = Vec2::new(along.y, -along.x);
     let (a, b) = (screen.at + across * gap, screen.at - across * gap);
     let (near, far) = if length(a.to_vec2()) <= length(b.to_vec2()) {
         (a, b)
     } else {
         (b, a)
     };
-    match side {
+    let left_first = if a.x <= b.x { (a, b) } else { (b, a) };
+    let at = match side {
         Some(OffSide::Over) => far,
         Some(OffSide::Under) => near,
-        Some(OffSide::Left) => {
-            if a.x <= b.x {
-                a
-            } else {
-                b
-            }
-        }
-        Some(OffSide::Right) => {
-            if a.x > b.x {
-                a
-            } else {
-                b
-            }
-        }
+        Some(OffSide::Left) => left_first.0,
+        Some(OffSide::Right) => left_first.1,
         Some(OffSide::Between) | None => {
             let way = |p: Point| distance(from, p) + distance(p, to);
             let (wa, wb) = (way(a), way(b));
             // A tie within a centimetre goes to the high side: the same on both sides of the court.
-            if libm::fabs(wa - wb) < 0.01 {
+            if (wa - wb).abs() < 0.01 {
                 far
             } else if wa < wb {
                 a
@@ -176,7 +164,8 @@ pub(super) fn brush_point(
                 b
             }
         }
-    }
+    };
+    (at, along)
 }
 
 /// Which screen family an action belongs to, where it has a kind.

@@ -84,7 +84,7 @@ fn way_round(
     // A tie goes away from the axis, so that a mirrored set is led round the mirrored side.
     let (lp, lq) = (long(p), long(q));
     let away = length(p.to_vec2()) >= length(q.to_vec2());
-    Some(if libm::fabs(lp - lq) < 1e-6 {
+    Some(if (lp - lq).abs() < 1e-6 {
         if away { p } else { q }
     } else if lp < lq {
         p
