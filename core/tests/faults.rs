@@ -2,6 +2,12 @@
 //!
 //! `faults/<code>.json` or `faults/<code>.<case>.json` has that one fault and no other; the text
 //! beside it is what its author is told. `BLESS=1` makes the texts anew.
+#![allow(
+    clippy::unwrap_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    reason = "a test stops at what it cannot read"
+)]
 
 use backcut::document::read;
 use std::fs;

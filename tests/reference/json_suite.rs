@@ -1,4 +1,10 @@
 //! The JSON reader against JSONTestSuite (see `json-suite/NOTICE.md`).
+#![allow(
+    clippy::unwrap_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    reason = "a test stops at what it cannot read"
+)]
 
 use backcut::document::{Json, Value, parse_json};
 

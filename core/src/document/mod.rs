@@ -16,10 +16,15 @@ mod take;
 mod words;
 mod write;
 
+#[cfg(feature = "schema")]
+mod schema;
+
 #[cfg(test)]
 mod tests;
 
 pub use json::{Json, Member, Value};
+#[cfg(feature = "schema")]
+pub use schema::schema;
 pub use write::write;
 
 use crate::fault::{Fault, Faults, Place};

@@ -33,7 +33,7 @@ const INSTANT: Table = Table {
 };
 
 const IF_COVERAGE: Table = Table {
-    what: "a coverage",
+    what: "the coverage that decides",
     fields: &[needed(
         "coverage",
         Shape::Word(Words::Coverage),
@@ -42,7 +42,7 @@ const IF_COVERAGE: Table = Table {
 };
 
 const IF_DOES: Table = Table {
-    what: "what a defender does",
+    what: "the deed that decides",
     fields: &[
         needed("does", Shape::Word(Words::Deed), "What the defender does."),
         needed("who", Shape::Defender, "The defender."),
@@ -51,7 +51,7 @@ const IF_DOES: Table = Table {
 };
 
 const IF_NEAR: Table = Table {
-    what: "how near a defender is",
+    what: "the distance that decides",
     fields: &[
         needed(
             "under",
@@ -63,7 +63,7 @@ const IF_NEAR: Table = Table {
 };
 
 const IF_LANE: Table = Table {
-    what: "a passing lane",
+    what: "the lane that decides",
     fields: &[
         needed("lane", Shape::Word(Words::Closed), "\"closed\"."),
         needed("from", Shape::Player, "From whom."),

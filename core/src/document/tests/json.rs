@@ -1,4 +1,4 @@
-//! The JSON reader against serde_json, an independent one.
+//! The JSON reader against `serde_json`, an independent one.
 
 use crate::document::{Json, Value, parse_json};
 use proptest::prelude::*;

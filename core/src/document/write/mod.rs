@@ -14,6 +14,8 @@ use action::{place, players};
 use alloc::format;
 use alloc::string::{String, ToString};
 use out::Out;
+#[cfg(feature = "schema")]
+pub(super) use out::quote;
 
 /// The text of `set`. Reading it gives the same set again, the places in the file aside.
 ///

@@ -189,16 +189,28 @@ impl<'s> Out<'s> {
     }
 
     pub(super) fn quoted(&mut self, text: &str) {
-        self.text.push('"');
-        for c in text.chars() {
-            match c {
-                '"' => self.text.push_str("\\\""),
-                '\\' => self.text.push_str("\\\\"),
-                '\n' => self.text.push_str("\\n"),
-                c if c < ' ' => self.text.push_str(&format!("\\u{:04x}", u32::from(c))),
-                c => self.text.push(c),
-            }
-        }
-        self.text.push('"');
+        quote_into(&mut self.text, text);
     }
+}
+
+/// `text` as a JSON string.
+#[cfg(feature = "schema")]
+pub(in crate::document) fn quote(text: &str) -> String {
+    let mut out = String::new();
+    quote_into(&mut out, text);
+    out
+}
+
+fn quote_into(out: &mut String, text: &str) {
+    out.push('"');
+    for c in text.chars() {
+        match c {
+            '"' => out.push_str("\\\""),
+            '\\' => out.push_str("\\\\"),
+            '\n' => out.push_str("\\n"),
+            c if c < ' ' => out.push_str(&format!("\\u{:04x}", u32::from(c))),
+            c => out.push(c),
+        }
+    }
+    out.push('"');
 }
