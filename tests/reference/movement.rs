@@ -67,7 +67,7 @@ fn to_and_fro(limits: &Limits, legs: &[f64]) -> Law {
     Law::build(&path, &legs, limits, 0.0, f64::INFINITY)
 }
 
-/// E1. Fitted: Haugen TA, Breitschadel F, Seiler S (2019), PLoS One 14(7):e0215551, men of a
+/// E1. Fitted: Haugen TA, Breitschadel F, Seiler S (2019), `PLoS` One 14(7):e0215551, men of a
 /// national team.
 #[test]
 fn sprints_of_national_team_men() {

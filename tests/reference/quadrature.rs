@@ -1,6 +1,10 @@
 //! The time law against plain stepping: two passes over a fine even grid, with none of the law's
 //! closed forms.
-#![allow(missing_docs, reason = "tests")]
+#![allow(
+    missing_docs,
+    clippy::indexing_slicing,
+    reason = "a test, which may panic"
+)]
 
 use backcut::athlete::{Level, Limits, Pace};
 use backcut::math::Point;
@@ -31,7 +35,7 @@ impl Numbers {
 /// A run as sets have them: steps of one to six metres that turn by up to 100°, or plants.
 fn run(numbers: &mut Numbers) -> (Path, Vec<Leg>, Limits) {
     let mut at = Point::new(8.0 * numbers.next() - 4.0, 8.0 * numbers.next());
-    let mut way = 6.28 * numbers.next();
+    let mut way = core::f64::consts::TAU * numbers.next();
     let mut knots = vec![Knot::Smooth(at)];
     for _ in 0..=numbers.pick(4) {
         let step = 1.0 + 5.0 * numbers.next();

@@ -17,31 +17,52 @@ impl Path {
     pub fn nearest_between(&self, p: Point, s0: f64, s1: f64) -> (f64, f64) {
         let s0 = s0.max(0.0).min(self.length());
         let s1 = s1.min(self.length()).max(s0);
-        let mut best = (s0, distance(self.point(s0), p));
-        let mut offer = |s: f64, d: f64| {
-            if d < best.1 {
-                best = (s, d);
-            }
-            best.1
+        let mut search = Search {
+            path: self,
+            p,
+            range: [s0, s1],
+            best: (s0, distance(self.point(s0), p)),
         };
-        let mut limit = offer(s1, distance(self.point(s1), p));
-        for (a, b) in self.nodes.iter().zip(self.nodes.iter().skip(1)) {
-            let (lo, hi) = (a.s.max(s0), b.s.min(s1));
-            if a.piece != b.piece || lo >= hi {
-                continue;
-            }
-            let Some(c) = self.pieces.get(a.piece) else {
-                continue;
-            };
-            // No place of the stretch is nearer than its middle less half its length.
-            let mid = 0.5 * (lo + hi);
-            let at_mid = distance(c.eval(parameter(a, b, mid)), p);
-            if at_mid - 0.5 * (hi - lo) < limit {
-                let s = foot(c, [a, b], p, [lo, hi]);
-                limit = offer(s, distance(c.eval(parameter(a, b, s)), p));
-            }
+        search.offer(s1);
+        search.among(&self.nodes);
+        search.best
+    }
+}
+
+struct Search<'a> {
+    path: &'a Path,
+    p: Point,
+    range: [f64; 2],
+    best: (f64, f64),
+}
+
+impl Search<'_> {
+    fn offer(&mut self, s: f64) -> f64 {
+        let d = distance(self.path.point(s), self.p);
+        if d < self.best.1 {
+            self.best = (s, d);
         }
-        best
+        d
+    }
+
+    /// Looks between the first and the last of `nodes`, in halves, and leaves out what is too far.
+    fn among(&mut self, nodes: &[Node]) {
+        let [a, .., b] = nodes else { return };
+        let (lo, hi) = (a.s.max(self.range[0]), b.s.min(self.range[1]));
+        if lo >= hi {
+            return;
+        }
+        // No place of a stretch is nearer than its middle less half its length.
+        if self.offer(0.5 * (lo + hi)) - 0.5 * (hi - lo) >= self.best.1 {
+            return;
+        }
+        if nodes.len() > 2 {
+            let half = nodes.len() / 2;
+            self.among(nodes.get(..=half).unwrap_or_default());
+            self.among(nodes.get(half..).unwrap_or_default());
+        } else if let Some(c) = self.path.pieces.get(a.piece) {
+            self.offer(foot(c, [a, b], self.p, [lo, hi]));
+        }
     }
 }
 
