@@ -5,8 +5,11 @@
 mod bind;
 mod lay;
 mod place;
+mod post;
 mod route;
 mod screen;
+mod transfer;
+mod travel;
 
 pub use lay::lay;
 pub use screen::{SHUT_GAP, Screen};

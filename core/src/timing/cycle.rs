@@ -1,7 +1,7 @@
 //! A contradiction in a coach's words: the chain of waits.
 
+use super::block::{Wait, Why, Woven};
 use super::network::{Contradiction, TICKS};
-use super::weave::{Wait, Why, Woven};
 use crate::choreography::Choreography;
 use crate::fault::{Fault, Place};
 use crate::set::Set;

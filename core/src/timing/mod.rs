@@ -5,12 +5,16 @@
 //! a simple temporal network (`network`), catches in stride and detours are found in rounds around
 //! it (`solve`, `detour`).
 
+mod block;
+mod bond;
 mod cycle;
 mod detour;
 pub mod network;
+mod result;
 mod run;
 mod schedule;
 mod solve;
+mod stride;
 mod weave;
 
 pub use run::{Run, RunLeg, RunMark};
