@@ -3,12 +3,15 @@
 
 /// The root of `f` between `lo` and `hi`, where `f(lo)` and `f(hi)` differ in sign.
 ///
-/// Sixty halvings: the bracket ends below 1e-17 of its width. Returns the end at which `f` has the
+/// Halves until the bracket is a nanometre (or a nanosecond) wide. Returns the end at which `f` has the
 /// sign of `f(hi)`, so a caller who needs `f ≥ 0` gets it.
 #[must_use]
 pub fn bisect(mut lo: f64, mut hi: f64, mut f: impl FnMut(f64) -> f64) -> f64 {
     let positive = f(hi) >= 0.0;
     for _ in 0..60 {
+        if hi - lo < 1e-9 {
+            break;
+        }
         let mid = 0.5 * (lo + hi);
         if (f(mid) >= 0.0) == positive {
             hi = mid;

@@ -7,11 +7,29 @@ use alloc::vec::Vec;
 pub const TURN_RATE: f64 = 3.0 * core::f64::consts::PI;
 
 /// Samples a second.
-const RATE: f64 = 60.0;
-/// A turn begins up to this many samples (0.15 s) before it is wanted, to be done in time.
-const AHEAD: usize = 9;
+const RATE: f64 = 30.0;
+/// A turn begins up to this many samples (a sixth of a second) before it is wanted, to be done in time.
+const AHEAD: usize = 5;
 /// Longest track, in samples: ten minutes.
-const LONGEST: f64 = 36_000.0;
+const LONGEST: f64 = 18_000.0;
+
+/// Samples of a track of `duration` seconds.
+#[must_use]
+pub fn samples(duration: f64) -> usize {
+    crate::math::ceil((duration * RATE).max(0.0).min(LONGEST)) as usize + 1
+}
+
+/// When sample `i` is, seconds.
+#[must_use]
+pub fn time_of(i: usize) -> f64 {
+    i as f64 / RATE
+}
+
+/// The sample nearest to `t`.
+#[must_use]
+pub fn sample_of(t: f64) -> usize {
+    (t * RATE + 0.5).max(0.0) as usize
+}
 
 /// Facing over time.
 #[derive(Clone, Debug, Default)]
@@ -24,7 +42,7 @@ impl Track {
     /// Follows `wish(t)` from `first` on until `t_end`, the short way round, turning by no more
     /// than `max_rate` radians a second. Where there is no wish, the last one holds.
     ///
-    /// A turn that takes time starts early, so that the wish is met when it is wished where 0.15 s
+    /// A turn that takes time starts early, so that the wish is met when it is wished where a sixth of a
     /// of foresight allow.
     #[must_use]
     pub fn build(
@@ -38,7 +56,7 @@ impl Track {
         let mut samples = Vec::with_capacity(count);
         let mut now = wrap_angle(first);
         for i in 0..count {
-            let wished = wish(i as f64 / RATE).filter(|w| w.is_finite());
+            let wished = wish(time_of(i)).filter(|w| w.is_finite());
             // Each the short way on from the one before: a curve without seams.
             now = wished.map_or(now, |w| now + turn_between(now, w));
             samples.push(now);
@@ -130,7 +148,7 @@ mod tests {
             0.0,
         );
         assert!((track.at(1.0) - 1.2).abs() < 1e-9);
-        assert_eq!(track.at(0.83), 0.0);
+        assert_eq!(track.at(0.82), 0.0);
     }
 
     #[test]
@@ -141,7 +159,7 @@ mod tests {
             TURN_RATE,
             0.0,
         );
-        assert_eq!(track.at(0.83), 0.0);
+        assert_eq!(track.at(0.82), 0.0);
         assert!(track.at(0.9) > 0.1);
         assert!(track.at(1.0) < 2.0);
         assert!((track.at(1.25) - 3.0).abs() < 1e-9);

@@ -1,5 +1,6 @@
 //! From a schedule to a timeline.
 
+use super::floor::Floor;
 use super::gaze::Gaze;
 use super::hands::{self, Carry, How};
 use super::possession;
@@ -73,6 +74,7 @@ impl Timeline {
 }
 
 fn movers(set: &Set, schedule: &Schedule, spans: &[BallSpan], duration: f64) -> [Option<Mover>; 5] {
+    let floor = Floor::new(&schedule.choreography.starts, &schedule.runs, duration);
     PlayerId::ALL.map(|who| {
         let start = schedule
             .choreography
@@ -86,7 +88,7 @@ fn movers(set: &Set, schedule: &Schedule, spans: &[BallSpan], duration: f64) -> 
             .filter(|r| r.run.who == who)
             .cloned()
             .collect();
-        let gaze = Gaze::new(who, set, schedule, spans, &runs);
+        let gaze = Gaze::new(who, set, schedule, spans, &floor);
         let first = set
             .player(who)
             .and_then(|p| p.facing)

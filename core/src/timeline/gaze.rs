@@ -1,11 +1,12 @@
 //! Where everybody looks: what is wished for when, before the body's turn rate has its say.
 
+use super::floor::Floor;
 use super::possession::instant;
 use super::{BallSpan, BallUse};
 use crate::choreography::Step;
 use crate::math::{Point, angle_of, direction, turn_between};
 use crate::set::{Edge, Kind, PlayerId, Set, Verb};
-use crate::timing::{PlacedRun, Schedule};
+use crate::timing::Schedule;
 use alloc::vec::Vec;
 
 /// A receiver looks for the ball so long before the catch, and after it.
@@ -13,8 +14,6 @@ const LOOK: f64 = 0.5;
 const AFTER_CATCH: f64 = 0.25;
 /// A screener turns square so long before being set.
 const SQUARE: f64 = 0.3;
-/// Slower than this a player does not have to look where the feet go, m/s.
-const STROLL: f64 = 0.7;
 /// A runner can turn the chest so far off the way, radians.
 const TWIST: f64 = core::f64::consts::FRAC_PI_3;
 
@@ -41,7 +40,7 @@ pub(super) struct Gaze<'a> {
     glances: Vec<Glance>,
     schedule: &'a Schedule,
     spans: &'a [BallSpan],
-    runs: &'a [PlacedRun],
+    floor: &'a Floor,
     retreats: Vec<(f64, f64)>,
 }
 
@@ -51,14 +50,14 @@ impl<'a> Gaze<'a> {
         set: &Set,
         schedule: &'a Schedule,
         spans: &'a [BallSpan],
-        runs: &'a [PlacedRun],
+        floor: &'a Floor,
     ) -> Self {
         let mut gaze = Self {
             who,
             glances: Vec::new(),
             schedule,
             spans,
-            runs,
+            floor,
             retreats: Vec::new(),
         };
         gaze.screens();
@@ -152,17 +151,8 @@ impl<'a> Gaze<'a> {
 
     /// The wished facing at `t`.
     pub(super) fn at(&self, t: f64) -> Option<f64> {
-        let after = self.runs.partition_point(|r| r.start <= t);
-        let run = after.checked_sub(1).and_then(|i| self.runs.get(i));
-        let (here, way) = match run {
-            Some(r) => {
-                let sample = r.run.law().at(t - r.start);
-                let going = sample.v > STROLL && t - r.start < r.run.duration();
-                let way = going.then(|| angle_of(r.run.path().tangent(sample.s)));
-                (r.run.path().point(sample.s), way)
-            }
-            None => (self.schedule.place(self.who, t)?.0, None),
-        };
+        let foot = self.floor.foot(self.who, t)?;
+        let (here, way) = (foot.at, foot.way.map(angle_of));
         let toward = |p: Point| direction(p - here).map(angle_of);
         let glance = self.glances.iter().rfind(|g| g.from <= t && t < g.to);
         if let Some(g) = glance {
@@ -189,7 +179,7 @@ impl<'a> Gaze<'a> {
     /// Roughly where the ball is; `None` while it is in the own hands.
     fn ball(&self, t: f64) -> Option<Point> {
         let span = self.spans.iter().rfind(|s| s.start <= t)?;
-        let at = |p: PlayerId| self.schedule.place(p, t).map(|p| p.0);
+        let at = |p: PlayerId| self.floor.foot(p, t).map(|f| f.at);
         match span.what {
             BallUse::Held(p) | BallUse::Dribbled(p) => {
                 if p == self.who {

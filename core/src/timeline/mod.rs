@@ -2,6 +2,7 @@
 
 mod ball;
 mod build;
+mod floor;
 mod frame;
 mod gaze;
 mod hands;

@@ -15,19 +15,29 @@ const ENDS: f64 = 0.45;
 /// Step of the look along a way.
 const STEP: f64 = 0.12;
 
+/// Somebody at rest: where, from when to when.
+struct Rest {
+    who: PlayerId,
+    at: Point,
+    from: f64,
+    to: f64,
+}
+
 /// The detours that the schedule still needs; each pair of leg and body only once.
 pub(super) fn needed(schedule: &Schedule, known: &[Detour]) -> Vec<Detour> {
-    let mut found = Vec::new();
+    let rests = rests(schedule);
+    let mut found: Vec<Detour> = Vec::new();
     for placed in &schedule.runs {
         for leg in placed.run.legs.iter().filter(|l| l.part != Part::Shut) {
-            for round in PlayerId::ALL {
-                let seen = known
-                    .iter()
-                    .any(|d| d.row == leg.row && d.part == leg.part && d.round == round);
-                if seen || round == placed.run.who || uses(schedule, leg.row, round) {
+            for (round, body) in in_the_way(placed, leg.s, &rests) {
+                let same = |d: &Detour| d.row == leg.row && d.part == leg.part && d.round == round;
+                if known.iter().any(same)
+                    || found.iter().any(same)
+                    || uses(schedule, leg.row, round)
+                {
                     continue;
                 }
-                if let Some(through) = way_round(schedule, placed, leg.s, round) {
+                if let Some(through) = way_round(placed, leg.s, body) {
                     found.push(Detour {
                         row: leg.row,
                         part: leg.part,
@@ -39,6 +49,67 @@ pub(super) fn needed(schedule: &Schedule, known: &[Detour]) -> Vec<Detour> {
         }
     }
     found
+}
+
+/// Everybody's stays between runs.
+fn rests(schedule: &Schedule) -> Vec<Rest> {
+    let mut out = Vec::new();
+    for who in PlayerId::ALL {
+        let Some(mut at) = schedule
+            .choreography
+            .starts
+            .get(who.index())
+            .copied()
+            .flatten()
+        else {
+            continue;
+        };
+        let mut from = f64::NEG_INFINITY;
+        for r in schedule.runs.iter().filter(|r| r.run.who == who) {
+            out.push(Rest {
+                who,
+                at,
+                from,
+                to: r.start,
+            });
+            from = r.start + r.run.duration();
+            at = r.run.path().point(r.run.path().length());
+        }
+        out.push(Rest {
+            who,
+            at,
+            from,
+            to: f64::INFINITY,
+        });
+    }
+    out
+}
+
+/// The bodies that a leg runs too near to while they stand, each with its nearest place.
+fn in_the_way(placed: &PlacedRun, [s0, s1]: [f64; 2], rests: &[Rest]) -> Vec<(PlayerId, Point)> {
+    let mut found: Vec<(PlayerId, Point, f64)> = Vec::new();
+    let (from, to) = (s0 + ENDS, s1 - ENDS);
+    let steps = crate::math::floor((to - from) / STEP) as i32;
+    for i in 0..=steps {
+        let s = from + STEP * f64::from(i);
+        let p = placed.run.path().point(s);
+        for rest in rests.iter().filter(|r| r.who != placed.run.who) {
+            let near = (rest.at - p).hypot2();
+            if near >= TOO_NEAR * TOO_NEAR {
+                continue;
+            }
+            let t = placed.start + placed.run.law().time_at(s);
+            if t < rest.from || t > rest.to {
+                continue;
+            }
+            match found.iter_mut().find(|f| f.0 == rest.who) {
+                Some(f) if f.2 <= near => {}
+                Some(f) => *f = (rest.who, rest.at, near),
+                None => found.push((rest.who, rest.at, near)),
+            }
+        }
+    }
+    found.into_iter().map(|(who, at, _)| (who, at)).collect()
 }
 
 /// Whether the leg's action has to do with that body: its screen, its hand-off.
@@ -54,28 +125,9 @@ fn uses(schedule: &Schedule, row: usize, who: PlayerId) -> bool {
         })
 }
 
-fn way_round(
-    schedule: &Schedule,
-    placed: &PlacedRun,
-    [s0, s1]: [f64; 2],
-    round: PlayerId,
-) -> Option<Point> {
+/// The point beside a body through which the leg is led: on the shorter way.
+fn way_round(placed: &PlacedRun, [s0, s1]: [f64; 2], body: Point) -> Option<Point> {
     let path = placed.run.path();
-    let mut nearest: Option<(f64, Point)> = None;
-    let steps = crate::math::floor((s1 - s0) / STEP) as i32;
-    for i in 0..=steps {
-        let s = s0 + STEP * f64::from(i);
-        if s < s0 + ENDS || s > s1 - ENDS {
-            continue;
-        }
-        let t = placed.start + placed.run.law().time_at(s);
-        let (body, moving) = schedule.place(round, t)?;
-        let d = distance(path.point(s), body);
-        if !moving && d < TOO_NEAR && nearest.is_none_or(|(n, _)| d < n) {
-            nearest = Some((d, body));
-        }
-    }
-    let (_, body) = nearest?;
     let (a, b) = (path.point(s0), path.point(s1));
     let way = direction(b - a)?;
     let across = Vec2::new(way.y, -way.x);
