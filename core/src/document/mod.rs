@@ -47,6 +47,8 @@ pub struct Limits {
     pub depth: usize,
     /// Actions of all beats, those of reads included.
     pub actions: usize,
+    /// Fields of one group, the author's own among them.
+    pub fields: usize,
     /// Characters of an action's id, or of a tag.
     pub id: usize,
 }
@@ -57,6 +59,7 @@ pub const LIMITS: Limits = Limits {
     bytes: 256 * 1024,
     depth: 32,
     actions: 200,
+    fields: 100,
     id: 64,
 };
 
@@ -95,7 +98,7 @@ pub fn read(text: &[u8]) -> Result<Set, Faults> {
     if report.faults.is_empty() {
         Ok(set)
     } else {
-        Err(report.finish())
+        Err(report.faults)
     }
 }
 
@@ -120,7 +123,7 @@ pub fn parse_json(text: &[u8]) -> Result<Json, Faults> {
     if report.faults.is_empty() {
         Ok(parsed.tree)
     } else {
-        Err(report.finish())
+        Err(report.faults)
     }
 }
 
