@@ -6,6 +6,7 @@
 //! place in the file.
 
 mod check;
+mod decimal;
 mod fields;
 mod json;
 mod place;
