@@ -1,6 +1,6 @@
 //! The set file: text to [`Set`] and back, and what is wrong with a text that is none.
 //!
-//! [`read`] goes in four steps: text to a tree with places (`scan`, `json`), the tree against the
+//! [`read`] goes in four steps: text to a tree with places (`scan`, `decimal`, `json`), the tree against the
 //! tables of fields (`fields`, `shape`), the tree to a set (`take`), the set against the sense of
 //! the game (`check`). Every step reports all it finds, in a coach's words, each fault at its
 //! place in the file.
@@ -50,6 +50,8 @@ pub struct Limits {
     pub actions: usize,
     /// Fields of one group, the author's own among them.
     pub fields: usize,
+    /// Players, screeners or ties that one action names in a list.
+    pub list: usize,
     /// Characters of an action's id, or of a tag.
     pub id: usize,
 }
@@ -61,6 +63,7 @@ pub const LIMITS: Limits = Limits {
     depth: 32,
     actions: 200,
     fields: 100,
+    list: 20,
     id: 64,
 };
 
