@@ -1,5 +1,7 @@
 //! Bodies and limits by level: how fast, how sharp, how tall.
 
+use crate::fault::same_word;
+
 /// Who plays: the defaults for bodies and limits.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[allow(missing_docs, reason = "the names say it")]
@@ -160,8 +162,7 @@ impl Level {
     /// The level of that name; letter case, and a hyphen for a space, do not matter.
     #[must_use]
     pub fn parse(name: &str) -> Option<Self> {
-        let name = name.trim().to_lowercase().replace(['-', '_'], " ");
-        Self::ALL.into_iter().find(|l| l.name() == name)
+        Self::ALL.into_iter().find(|l| same_word(name, l.name()))
     }
 
     /// What athletes of this level can do.

@@ -1,6 +1,7 @@
 //! Named places that exist on every court, from its marks.
 
 use super::{Court, Side};
+use crate::fault::same_word;
 use crate::math::{Point, cos, sin, sqrt};
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -73,20 +74,17 @@ impl Spot {
     /// The spot written as `text`; letter case, and a hyphen for a space, do not matter.
     #[must_use]
     pub fn parse(text: &str) -> Option<Self> {
-        let plain = |s: &str| s.trim().to_lowercase().replace(['-', '_'], " ");
-        let text = plain(text);
-        let (side, rest) = if let Some(r) = text.strip_prefix("left ") {
-            (Some(Side::Left), r.to_string())
-        } else if let Some(r) = text.strip_prefix("right ") {
-            (Some(Side::Right), r.to_string())
-        } else {
-            (None, text)
+        let text = text.trim();
+        let (side, rest) = match text.split_once([' ', '-', '_']) {
+            Some((side, rest)) if same_word(side, "left") => (Some(Side::Left), rest),
+            Some((side, rest)) if same_word(side, "right") => (Some(Side::Right), rest),
+            _ => (None, text),
         };
         SpotName::TABLE
             .iter()
             .find(|(_, name, also, sided)| {
                 *sided == side.is_some()
-                    && (plain(name) == rest || also.iter().any(|a| plain(a) == rest))
+                    && (same_word(rest, name) || also.iter().any(|a| same_word(rest, a)))
             })
             .map(|(name, ..)| Self { name: *name, side })
     }

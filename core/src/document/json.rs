@@ -252,7 +252,17 @@ impl Builder<'_> {
                 Ok(Some(self.node(start, Value::Object(members))))
             }
             Some(b',') => {
+                let full = members.len() >= LIMITS.fields;
                 self.open.push(Open::Object(start, members, Key::default()));
+                if full {
+                    return Err(Stop {
+                        at: self.scan.at(),
+                        code: "too-many-fields",
+                        found: format!("a group has more than {} fields", LIMITS.fields),
+                        allowed: "a set never needs so many",
+                        help: None,
+                    });
+                }
                 self.comma(b'}')?;
                 self.key()?;
                 Ok(None)
@@ -312,14 +322,13 @@ impl Builder<'_> {
         }
     }
 
+    /// Notes the names that stand twice; a group is short enough to compare each with each.
     fn find_twice(&mut self, members: &[Member]) {
-        let mut order: Vec<&Member> = members.iter().collect();
-        order.sort_by(|a, b| a.key.cmp(&b.key).then(a.key_at.cmp(&b.key_at)));
-        for (a, b) in order.iter().zip(order.iter().skip(1)) {
-            if a.key == b.key {
+        for (i, second) in members.iter().enumerate() {
+            if let Some(first) = members.iter().take(i).find(|m| m.key == second.key) {
                 self.twice.push(Twice {
-                    second: b.key_at,
-                    first: a.key_at,
+                    second: second.key_at,
+                    first: first.key_at,
                 });
             }
         }

@@ -1,11 +1,12 @@
 //! The set file: text to [`Set`] and back, and what is wrong with a text that is none.
 //!
-//! [`read`] goes in four steps: text to a tree with places (`scan`, `json`), the tree against the
+//! [`read`] goes in four steps: text to a tree with places (`scan`, `decimal`, `json`), the tree against the
 //! tables of fields (`fields`, `shape`), the tree to a set (`take`), the set against the sense of
 //! the game (`check`). Every step reports all it finds, in a coach's words, each fault at its
 //! place in the file.
 
 mod check;
+mod decimal;
 mod fields;
 mod json;
 mod place;
@@ -47,6 +48,10 @@ pub struct Limits {
     pub depth: usize,
     /// Actions of all beats, those of reads included.
     pub actions: usize,
+    /// Fields of one group, the author's own among them.
+    pub fields: usize,
+    /// Players, screeners or ties that one action names in a list.
+    pub list: usize,
     /// Characters of an action's id, or of a tag.
     pub id: usize,
 }
@@ -57,6 +62,8 @@ pub const LIMITS: Limits = Limits {
     bytes: 256 * 1024,
     depth: 32,
     actions: 200,
+    fields: 100,
+    list: 20,
     id: 64,
 };
 
@@ -95,7 +102,7 @@ pub fn read(text: &[u8]) -> Result<Set, Faults> {
     if report.faults.is_empty() {
         Ok(set)
     } else {
-        Err(report.finish())
+        Err(report.faults)
     }
 }
 
@@ -120,7 +127,7 @@ pub fn parse_json(text: &[u8]) -> Result<Json, Faults> {
     if report.faults.is_empty() {
         Ok(parsed.tree)
     } else {
-        Err(report.finish())
+        Err(report.faults)
     }
 }
 

@@ -2,12 +2,11 @@
 
 use super::json::{Json, Value};
 use super::place::Source;
-use crate::fault::{Fault, Faults, Place};
+use crate::fault::{Fault, Faults};
 use alloc::format;
 use alloc::string::String;
-use alloc::vec::Vec;
 
-/// Faults so far, and the file to find their places in.
+/// Faults so far, in file order, and the file to find their places in.
 pub(super) struct Report<'a> {
     pub(super) source: Source<'a>,
     pub(super) faults: Faults,
@@ -70,17 +69,21 @@ impl<'a> Report<'a> {
             return;
         }
         let told = tell();
-        self.faults.push(Fault {
+        let fault = Fault {
             code,
             place: self.source.place(at),
             found: told.found,
             allowed: told.allowed,
             help: told.help,
-            related: related
-                .iter()
-                .map(|r| self.source.place(*r))
-                .collect::<Vec<Place>>(),
-        });
+            related: related.iter().map(|r| self.source.place(*r)).collect(),
+        };
+        // Steps of reading come one after the other; their faults are told in file order.
+        let place = |f: &Fault| (f.place.line, f.place.column);
+        let after = self
+            .faults
+            .list
+            .partition_point(|f| place(f) <= place(&fault));
+        self.faults.list.insert(after, fault);
     }
 
     /// The words for a value: what its author sees there.
@@ -94,14 +97,6 @@ impl<'a> Report<'a> {
             Value::List(_) => String::from("a list [ ]"),
             Value::Object(_) => String::from("a group { }"),
         }
-    }
-
-    /// All faults in file order.
-    pub(super) fn finish(mut self) -> Faults {
-        self.faults
-            .list
-            .sort_by_key(|f| (f.place.line, f.place.column));
-        self.faults
     }
 }
 

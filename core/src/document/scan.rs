@@ -1,5 +1,6 @@
 //! The marks, words, numbers and strings of JSON text, byte by byte.
 
+use super::decimal;
 use super::json::{Stop, Value};
 use alloc::format;
 use alloc::string::String;
@@ -157,16 +158,17 @@ impl<'a> Scanner<'a> {
             self.digits()?;
         }
         let written = self.text.get(start..self.at).unwrap_or("");
-        match written.parse::<f64>() {
-            Ok(n) if n.is_finite() => Ok(Value::Number(n)),
-            _ => Err(Stop {
-                at: start,
-                code: "number-too-large",
-                found: format!("found the number {}", written.get(..20).unwrap_or(written)),
-                allowed: "no number in a set is that large",
-                help: None,
-            }),
+        let value = decimal::value(written);
+        if value.is_finite() {
+            return Ok(Value::Number(value));
         }
+        Err(Stop {
+            at: start,
+            code: "number-too-large",
+            found: format!("found the number {}", written.get(..20).unwrap_or(written)),
+            allowed: "no number in a set is that large",
+            help: None,
+        })
     }
 
     /// A string from its opening quote to its closing one.

@@ -132,7 +132,10 @@ impl Book {
                 format!("{{\"anyOf\": [{}]}}", shapes.join(", "))
             }
             Shape::OneOrMore(one) => {
-                let (one, list) = (self.shape(one), self.shape(&Shape::List(one, 1, 20)));
+                let (one, list) = (
+                    self.shape(one),
+                    self.shape(&Shape::List(one, 1, LIMITS.list)),
+                );
                 format!("{{\"anyOf\": [{one}, {list}]}}")
             }
             Shape::List(one, least, most) => {

@@ -185,7 +185,7 @@ impl Checker<'_, '_> {
             (Shape::Object(table), Value::Object(_)) => self.table(node, table),
             (Shape::Either(choice), _) => self.either(node, choice, name),
             (Shape::OneOrMore(one), Value::List(items)) => {
-                self.list(node, one, items, (1, 20), name);
+                self.list(node, one, items, (1, LIMITS.list), name);
             }
             (Shape::OneOrMore(one), _) => self.shape(node, one, name),
             (Shape::List(one, least, most), Value::List(items)) => {

@@ -2,6 +2,7 @@
 
 use crate::athlete::{Level, Pace};
 use crate::court::{RuleSet, Side, Spot, SpotName};
+use crate::fault::same_word;
 use crate::set::{Coverage, Deed, Edge, Kind, OffSide, Verb};
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -26,54 +27,6 @@ pub(super) enum Words {
     Closed,
 }
 
-/// Whether two words are the same but for letter case and hyphens.
-fn same(a: &str, b: &str) -> bool {
-    let plain = |c: u8| match c {
-        b'-' | b'_' => b' ',
-        c => c.to_ascii_lowercase(),
-    };
-    a.trim().bytes().map(plain).eq(b.bytes().map(plain))
-}
-
-pub(super) fn court(text: &str) -> Option<RuleSet> {
-    RuleSet::ALL.into_iter().find(|r| same(text, r.name()))
-}
-
-pub(super) fn verb(text: &str) -> Option<Verb> {
-    Verb::ALL.into_iter().find(|v| same(text, v.name()))
-}
-
-pub(super) fn pace(text: &str) -> Option<Pace> {
-    Pace::ALL.into_iter().find(|p| same(text, p.name()))
-}
-
-pub(super) fn side(text: &str) -> Option<Side> {
-    SIDES.into_iter().find(|s| same(text, s.0)).map(|s| s.1)
-}
-
-pub(super) fn off_side(text: &str) -> Option<OffSide> {
-    OFF_SIDES.into_iter().find(|s| same(text, s.0)).map(|s| s.1)
-}
-
-pub(super) fn edge(text: &str) -> Option<Edge> {
-    Edge::ALL.into_iter().find(|e| same(text, e.name()))
-}
-
-pub(super) fn coverage(text: &str) -> Option<Coverage> {
-    Coverage::TABLE
-        .iter()
-        .find(|(_, name, also)| same(text, name) || also.iter().any(|a| same(text, a)))
-        .map(|row| row.0)
-}
-
-pub(super) fn deed(text: &str) -> Option<Deed> {
-    Deed::TABLE.iter().find(|d| same(text, d.1)).map(|d| d.0)
-}
-
-pub(super) fn faked(text: &str) -> Option<Verb> {
-    verb(text).filter(|v| FAKED.contains(v))
-}
-
 pub(super) const SIDES: [(&str, Side); 2] = [("left", Side::Left), ("right", Side::Right)];
 
 pub(super) const OFF_SIDES: [(&str, OffSide); 5] = [
@@ -87,24 +40,84 @@ pub(super) const OFF_SIDES: [(&str, OffSide); 5] = [
 /// What a fake may pretend.
 const FAKED: [Verb; 3] = [Verb::Pass, Verb::Cut, Verb::Shot];
 
+pub(super) fn court(text: &str) -> Option<RuleSet> {
+    RuleSet::ALL.get(Words::Court.find(text)?).copied()
+}
+
+pub(super) fn verb(text: &str) -> Option<Verb> {
+    Verb::ALL.get(Words::Verb.find(text)?).copied()
+}
+
+pub(super) fn pace(text: &str) -> Option<Pace> {
+    Pace::ALL.get(Words::Pace.find(text)?).copied()
+}
+
+pub(super) fn side(text: &str) -> Option<Side> {
+    SIDES.get(Words::Side.find(text)?).map(|s| s.1)
+}
+
+pub(super) fn off_side(text: &str) -> Option<OffSide> {
+    OFF_SIDES.get(Words::OffSide.find(text)?).map(|s| s.1)
+}
+
+pub(super) fn edge(text: &str) -> Option<Edge> {
+    Edge::ALL.get(Words::Edge.find(text)?).copied()
+}
+
+pub(super) fn coverage(text: &str) -> Option<Coverage> {
+    Coverage::TABLE
+        .get(Words::Coverage.find(text)?)
+        .map(|c| c.0)
+}
+
+pub(super) fn deed(text: &str) -> Option<Deed> {
+    Deed::TABLE.get(Words::Deed.find(text)?).map(|d| d.0)
+}
+
+pub(super) fn faked(text: &str) -> Option<Verb> {
+    FAKED.get(Words::Faked.find(text)?).copied()
+}
+
+/// A word with its other accepted spellings.
+type Row = (&'static str, &'static [&'static str]);
+
 impl Words {
-    /// Whether `text` is one of these words; `verb` is the action's, for its kinds.
+    /// The `n`th word of the list, counted from 0; spots without their sides, kinds of all verbs.
+    fn row(self, n: usize) -> Option<Row> {
+        Some(match self {
+            Self::Court => (RuleSet::ALL.get(n)?.name(), &[]),
+            Self::Level => (Level::ALL.get(n)?.name(), &[]),
+            Self::Verb => (Verb::ALL.get(n)?.name(), &[]),
+            Self::Kind => Kind::table().get(n).map(|k| (k.name, k.aliases))?,
+            Self::Spot => SpotName::TABLE.get(n).map(|s| (s.1, s.2))?,
+            Self::Pace => (Pace::ALL.get(n)?.name(), &[]),
+            Self::Side => (SIDES.get(n)?.0, &[]),
+            Self::OffSide => (OFF_SIDES.get(n)?.0, &[]),
+            Self::Edge => (Edge::ALL.get(n)?.name(), &[]),
+            Self::Coverage => Coverage::TABLE.get(n).map(|c| (c.1, c.2))?,
+            Self::Deed => (Deed::TABLE.get(n)?.1, &[]),
+            Self::Faked => (FAKED.get(n)?.name(), &[]),
+            Self::Closed => (["closed"].get(n)?, &[]),
+        })
+    }
+
+    fn rows(self) -> impl Iterator<Item = Row> {
+        (0..).map_while(move |n| self.row(n))
+    }
+
+    fn find(self, text: &str) -> Option<usize> {
+        self.rows().position(|(name, also)| {
+            same_word(text, name) || also.iter().any(|a| same_word(text, a))
+        })
+    }
+
+    /// Whether `text` is one of these words; `of` is the action's verb, for its kinds.
     pub(super) fn knows(self, text: &str, of: Option<Verb>) -> bool {
         match self {
-            Self::Court => court(text).is_some(),
-            Self::Level => Level::parse(text).is_some(),
-            Self::Verb => verb(text).is_some(),
             // Where the verb is unknown, that is fault enough.
             Self::Kind => of.is_none_or(|v| Kind::parse(v, text).is_some()),
             Self::Spot => Spot::parse(text).is_some(),
-            Self::Pace => pace(text).is_some(),
-            Self::Side => side(text).is_some(),
-            Self::OffSide => off_side(text).is_some(),
-            Self::Edge => edge(text).is_some(),
-            Self::Coverage => coverage(text).is_some(),
-            Self::Deed => deed(text).is_some(),
-            Self::Faked => faked(text).is_some(),
-            Self::Closed => same(text, "closed"),
+            _ => self.find(text).is_some(),
         }
     }
 
@@ -147,53 +160,33 @@ impl Words {
 
     /// The words themselves, each by its main name, in the order in which they are listed.
     pub(super) fn names(self, of: Option<Verb>) -> Vec<String> {
-        let strings = |names: &mut dyn Iterator<Item = &'static str>| -> Vec<String> {
-            names.map(ToString::to_string).collect()
-        };
-        match self {
-            Self::Court => strings(&mut RuleSet::ALL.iter().map(|r| r.name())),
-            Self::Level => strings(&mut Level::ALL.iter().map(|l| l.name())),
-            Self::Verb => strings(&mut Verb::ALL.iter().map(|v| v.name())),
-            Self::Kind => strings(
-                &mut Kind::table()
-                    .iter()
-                    .filter(|r| of.is_none_or(|v| r.verb == v))
-                    .map(|r| r.name),
-            ),
-            Self::Spot => SpotName::TABLE
-                .iter()
-                .flat_map(|row| with_sides(row.1, row.3))
-                .collect(),
-            Self::Pace => strings(&mut Pace::ALL.iter().map(|p| p.name())),
-            Self::Side => strings(&mut SIDES.iter().map(|s| s.0)),
-            Self::OffSide => strings(&mut OFF_SIDES.iter().map(|s| s.0)),
-            Self::Edge => strings(&mut Edge::ALL.iter().map(|e| e.name())),
-            Self::Coverage => strings(&mut Coverage::TABLE.iter().map(|c| c.1)),
-            Self::Deed => strings(&mut Deed::TABLE.iter().map(|d| d.1)),
-            Self::Faked => strings(&mut FAKED.iter().map(|v| v.name())),
-            Self::Closed => strings(&mut ["closed"].into_iter()),
+        let mut names = Vec::new();
+        for ((name, _), n) in self.rows().zip(0..) {
+            self.push(&mut names, name, n, of);
         }
+        names
     }
 
     /// The other spellings that are accepted too.
     pub(super) fn aliases(self, of: Option<Verb>) -> Vec<String> {
-        match self {
-            Self::Kind => Kind::table()
-                .iter()
-                .filter(|r| of.is_none_or(|v| r.verb == v))
-                .flat_map(|r| r.aliases)
-                .map(ToString::to_string)
-                .collect(),
-            Self::Spot => SpotName::TABLE
-                .iter()
-                .flat_map(|row| row.2.iter().flat_map(|name| with_sides(name, row.3)))
-                .collect(),
-            Self::Coverage => Coverage::TABLE
-                .iter()
-                .flat_map(|row| row.2)
-                .map(ToString::to_string)
-                .collect(),
-            _ => Vec::new(),
+        let mut names = Vec::new();
+        for ((_, also), n) in self.rows().zip(0..) {
+            for name in also {
+                self.push(&mut names, name, n, of);
+            }
+        }
+        names
+    }
+
+    /// Adds a name of the `n`th word: with its sides where it is a spot, and not at all where it
+    /// is a kind of another verb.
+    fn push(self, names: &mut Vec<String>, name: &str, n: usize, of: Option<Verb>) {
+        let sided = self == Self::Spot && SpotName::TABLE.get(n).is_some_and(|s| s.3);
+        let foreign = |verb| Kind::table().get(n).is_some_and(|k| k.verb != verb);
+        if sided {
+            names.extend(SIDES.iter().map(|(side, _)| [side, " ", name].concat()));
+        } else if self != Self::Kind || !of.is_some_and(foreign) {
+            names.push(name.to_string());
         }
     }
 }
@@ -209,15 +202,4 @@ pub(super) fn spots_in_brief() -> String {
         named(false),
         named(true)
     )
-}
-
-fn with_sides(name: &str, sided: bool) -> Vec<String> {
-    if sided {
-        SIDES
-            .iter()
-            .map(|(side, _)| format!("{side} {name}"))
-            .collect()
-    } else {
-        alloc::vec![name.to_string()]
-    }
 }

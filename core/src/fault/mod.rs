@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use core::fmt;
 
 mod suggest;
-pub use suggest::nearest;
+pub use suggest::{nearest, same_word};
 
 /// A place in a set file.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

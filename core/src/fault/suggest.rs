@@ -23,9 +23,26 @@ pub fn nearest<'a>(word: &str, allowed: impl IntoIterator<Item = &'a str>) -> Op
         .map(|(_, a)| a)
 }
 
+/// Whether two words are the same but for letter case (of the letters a–z), a hyphen for a space,
+/// and space around the first: how a word of a set file is compared with those that are known.
+///
+/// ```
+/// assert!(backcut::fault::same_word(" Pin_Down", "pin-down"));
+/// assert!(!backcut::fault::same_word("pin downs", "pin-down"));
+/// ```
+#[must_use]
+pub fn same_word(written: &str, known: &str) -> bool {
+    let plain = |byte: u8| match byte {
+        b'-' | b'_' => b' ',
+        byte => byte.to_ascii_lowercase(),
+    };
+    let written = written.trim().bytes().map(plain);
+    written.eq(known.bytes().map(plain))
+}
+
 fn edits(a: &str, b: &str) -> usize {
-    let a: Vec<char> = a.chars().flat_map(char::to_lowercase).collect();
-    let b: Vec<char> = b.chars().flat_map(char::to_lowercase).collect();
+    let a: Vec<char> = a.chars().map(|c| c.to_ascii_lowercase()).collect();
+    let b: Vec<char> = b.chars().map(|c| c.to_ascii_lowercase()).collect();
     let mut before: Vec<usize> = Vec::new();
     let mut row: Vec<usize> = (0..=b.len()).collect();
     for (i, ca) in a.iter().enumerate() {

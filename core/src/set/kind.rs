@@ -1,6 +1,7 @@
 //! The trade's names for actions, with aliases; one row a kind.
 
 use super::Verb;
+use crate::fault::same_word;
 
 /// What a kind is called and which verb it belongs to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -267,13 +268,11 @@ impl Kind {
     /// ```
     #[must_use]
     pub fn parse(verb: Verb, name: &str) -> Option<Self> {
-        let plain = |s: &str| s.trim().to_lowercase().replace(['-', '_'], " ");
-        let name = plain(name);
         TABLE
             .iter()
             .find(|r| {
                 r.verb == verb
-                    && (plain(r.name) == name || r.aliases.iter().any(|a| plain(a) == name))
+                    && (same_word(name, r.name) || r.aliases.iter().any(|a| same_word(name, a)))
             })
             .map(|r| r.kind)
     }

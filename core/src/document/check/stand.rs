@@ -7,6 +7,7 @@ use crate::document::report::told;
 use crate::math::Point;
 use crate::set::{PlayerId, SetPlace};
 use alloc::format;
+use alloc::string::String;
 
 /// How far behind a line a thrower-in may stand, metres. Common practice, no source.
 const BEHIND: f64 = 1.0;
@@ -48,7 +49,9 @@ impl Checker<'_, '_, '_> {
                 "this place is off the court",
                 format!(
                     "x from -{0} to {0}, y from -{1} to {2}, in metres from the ring",
-                    marks.sideline, marks.baseline, marks.half
+                    metres(marks.sideline),
+                    metres(marks.baseline),
+                    metres(marks.half)
                 ),
             );
             if throw_in {
@@ -61,4 +64,12 @@ impl Checker<'_, '_, '_> {
             }
         });
     }
+}
+
+/// A positive length to the millimetre. Not by `Display`, whose shortest digits of any `f64` weigh
+/// more than the rest of this folder.
+fn metres(length: f64) -> String {
+    let millimetres = (length * 1000.0 + 0.5) as u32;
+    let digits = format!("{}.{:03}", millimetres / 1000, millimetres % 1000);
+    String::from(digits.trim_end_matches('0').trim_end_matches('.'))
 }

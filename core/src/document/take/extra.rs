@@ -6,7 +6,7 @@ use crate::set::Extra;
 use alloc::string::ToString;
 use alloc::vec::Vec;
 
-/// Every `x-…` field of the file, by place.
+/// Every `x-…` field of the file, in file order.
 pub(super) fn all(tree: &Json, source: &Source<'_>) -> Vec<Extra> {
     let mut found = Vec::new();
     let mut open = alloc::vec![tree];
@@ -31,7 +31,5 @@ pub(super) fn all(tree: &Json, source: &Source<'_>) -> Vec<Extra> {
                 .map(|m| &m.value),
         );
     }
-    // By place, not by where the author put it: written again, the set has its own order.
-    found.sort_by(|a: &Extra, b| (&a.within, &a.name).cmp(&(&b.within, &b.name)));
     found
 }

@@ -188,9 +188,9 @@ fn items<'t>(node: &'t Json, key: &str) -> impl Iterator<Item = &'t Json> {
     node.get(key).map_or(&[][..], Json::items).iter()
 }
 
-/// One value, or each of a list.
+/// One value, or each of a list, as far as a list may be long.
 fn one_or_more<'t>(node: &'t Json, key: &str) -> impl Iterator<Item = &'t Json> {
-    match node.get(key) {
+    let values = match node.get(key) {
         Some(
             list @ Json {
                 value: Value::List(_),
@@ -199,8 +199,8 @@ fn one_or_more<'t>(node: &'t Json, key: &str) -> impl Iterator<Item = &'t Json> 
         ) => list.items(),
         Some(one) => core::slice::from_ref(one),
         None => &[],
-    }
-    .iter()
+    };
+    values.iter().take(LIMITS.list)
 }
 
 fn word<'t>(node: &'t Json, key: &str) -> Option<&'t str> {

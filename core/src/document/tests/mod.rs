@@ -218,6 +218,19 @@ fn two_hundred_actions_are_enough() {
 }
 
 #[test]
+fn a_group_has_at_most_a_hundred_fields() {
+    let group = |n: usize| {
+        let fields: Vec<String> = (0..n).map(|i| format!("\"x-{i}\": {i}")).collect();
+        set_of(
+            r#"{"who": 1, "do": "hold"}"#,
+            &format!(", \"x-own\": {{{}}}", fields.join(", ")),
+        )
+    };
+    assert_eq!(codes(&group(LIMITS.fields)), [""; 0]);
+    assert_eq!(codes(&group(LIMITS.fields + 1)), ["too-many-fields"]);
+}
+
+#[test]
 fn texts_and_lists_have_a_longest_length() {
     let title =
         |n: usize| set_of(r#"{"who": 1, "do": "hold"}"#, "").replace("Keep away", &"ä".repeat(n));
