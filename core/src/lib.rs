@@ -22,3 +22,4 @@ pub mod strip;
 pub mod svg;
 pub mod timeline;
 pub mod timing;
+pub mod words;
