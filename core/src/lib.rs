@@ -18,5 +18,8 @@ pub mod path;
 pub mod play;
 pub mod scene;
 pub mod set;
+pub mod strip;
+pub mod svg;
 pub mod timeline;
 pub mod timing;
+pub mod words;

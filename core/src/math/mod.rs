@@ -4,9 +4,11 @@
 //! last bit differs from machine to machine. Points and curves are kurbo's.
 
 mod angle;
+mod decimal;
 mod roots;
 
 pub use angle::{angle_of, rotated, turn_between, unit, wrap_angle};
+pub use decimal::{push_decimal, push_fixed};
 pub use kurbo::{BezPath, CubicBez, PathEl, Point, Vec2};
 pub use roots::{bisect, first_root};
 

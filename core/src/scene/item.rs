@@ -120,6 +120,34 @@ pub enum Item {
         /// Setting.
         style: TextStyle,
     },
+    /// What follows, up to the next [`Item::Unclip`], is cut off outside this box. Never nested.
+    Clip(Area),
+    /// Ends a [`Item::Clip`].
+    Unclip,
+}
+
+/// An upright box, CSS pixels.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Area {
+    /// Left edge.
+    pub x: f64,
+    /// Upper edge.
+    pub y: f64,
+    /// Width.
+    pub width: f64,
+    /// Height.
+    pub height: f64,
+}
+
+impl Area {
+    /// Whether `p` lies in it, or within `margin` of it.
+    #[must_use]
+    pub fn is_near(&self, p: Point, margin: f64) -> bool {
+        p.x > self.x - margin
+            && p.x < self.x + self.width + margin
+            && p.y > self.y - margin
+            && p.y < self.y + self.height + margin
+    }
 }
 
 /// A picture: items in painting order.

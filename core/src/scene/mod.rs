@@ -3,5 +3,30 @@
 //! Painters (svg here, canvas in the wasm layer) know only this. Pixels, not metres, since the
 //! look sets least widths in pixels; the court's scale is settled before anything is drawn.
 
+mod ball;
+mod bits;
+mod close;
+mod court;
+#[cfg(test)]
+pub(crate) mod fixture;
 mod item;
-pub use item::{Anchor, Dash, Item, Role, Scene, TextStyle};
+mod key;
+mod mark;
+mod measure;
+mod mover;
+mod picture;
+mod shape;
+mod strip;
+#[cfg(test)]
+mod tests;
+mod trail;
+mod view;
+mod way;
+
+pub use close::{CloseUp, close_up};
+pub use court::court;
+pub use item::{Anchor, Area, Dash, Item, Role, Scene, TextStyle};
+pub use key::key;
+pub use picture::{beat, movers, picture};
+pub use strip::{StripGeometry, StripRow, StripView, strip};
+pub use view::View;

@@ -1,0 +1,95 @@
+//! Whole pictures: who is where at an instant, or what a beat will do.
+
+use super::mover::Body;
+use super::trail::Trails;
+use super::view::View;
+use super::{Item, Scene, ball, close, court, mark};
+use crate::court::Court;
+use crate::set::{PlayerId, Set};
+use crate::timeline::Timeline;
+use alloc::vec::Vec;
+
+/// Everything that moves, at `t`, for the layer over [`court()`](court::court). `out` is emptied
+/// first; its room is used again.
+pub fn movers(timeline: &Timeline, set: &Set, court: &Court, t: f64, view: &View, out: &mut Scene) {
+    out.width = view.width_px;
+    out.height = view.height_px(court);
+    out.items.clear();
+    add_movers(timeline, set, court, t, view, &mut out.items);
+}
+
+/// The court and everybody on it at `t`.
+#[must_use]
+pub fn picture(timeline: &Timeline, set: &Set, court: &Court, t: f64, view: &View) -> Scene {
+    let mut scene = court::court(court, view);
+    add_movers(timeline, set, court, t, view, &mut scene.items);
+    scene
+}
+
+/// A beat as a coach draws it: bodies where it starts, all its ways whole.
+#[must_use]
+pub fn beat(timeline: &Timeline, set: &Set, court: &Court, beat: usize, view: &View) -> Scene {
+    let mut scene = court::court(court, view);
+    let trails = Trails {
+        timeline,
+        set,
+        view,
+        camera: view.camera(court),
+    };
+    let start = timeline.beats().get(beat).map_or(0.0, |b| b.start);
+    if view.show_trails {
+        trails.of_beat(beat, &mut scene.items);
+    }
+    bodies(&trails, start, &mut scene.items);
+    scene
+}
+
+fn add_movers(
+    timeline: &Timeline,
+    set: &Set,
+    court: &Court,
+    t: f64,
+    view: &View,
+    out: &mut Vec<Item>,
+) {
+    let trails = Trails {
+        timeline,
+        set,
+        view,
+        camera: view.camera(court),
+    };
+    people(&trails, t, out);
+    let beat = timeline.beat_at(t);
+    if let Some(close) = close::close_up(timeline, set, court, view, beat) {
+        close::draw(&trails, court, &close, t, out);
+    }
+}
+
+/// Trails, screens, bodies and ball through one camera.
+pub(super) fn people(trails: &Trails<'_>, t: f64, out: &mut Vec<Item>) {
+    if trails.view.show_trails {
+        trails.at(t, out);
+    }
+    bodies(trails, t, out);
+}
+
+/// Who is followed lies over the others, the ball over all.
+fn bodies(trails: &Trails<'_>, t: f64, out: &mut Vec<Item>) {
+    let Trails {
+        timeline,
+        view,
+        camera,
+        ..
+    } = trails;
+    mark::screens(timeline, t, camera, out);
+    for followed in [false, true] {
+        for who in PlayerId::ALL {
+            if view.follows(who) == followed
+                && let Some(state) = timeline.player(who, t)
+            {
+                Body::of(&state, timeline.limits(who), camera).draw(who, followed, out);
+            }
+        }
+    }
+    ball::draw(timeline, t, camera, out);
+}
