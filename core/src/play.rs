@@ -4,9 +4,15 @@ use crate::athlete::Level;
 use crate::court::{Court, RuleSet};
 use crate::document;
 use crate::fault::Faults;
+use crate::scene::{self, Scene, StripGeometry, StripView, View};
 use crate::set::Set;
+use crate::strip::{self, Strip};
+use crate::svg::{self, Palette};
 use crate::timeline::Timeline;
 use crate::timing;
+use crate::words;
+use alloc::string::String;
+use alloc::vec::Vec;
 
 /// What a page or a caller may set over the file.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -42,6 +48,9 @@ pub struct Play {
     set: Set,
     court: Court,
     timeline: Timeline,
+    strip: Strip,
+    /// Of no particular width: what it shows depends on the set alone.
+    view: View,
 }
 
 impl Play {
@@ -64,10 +73,14 @@ impl Play {
         let court = Court::of(set.court);
         let schedule = timing::build(&set, &court)?;
         let timeline = Timeline::build(&set, &court, schedule);
+        let strip = strip::build(&timeline, &set);
+        let view = View::of(&timeline, &court, 0.0);
         Ok(Self {
             set,
             court,
             timeline,
+            strip,
+            view,
         })
     }
 
@@ -87,5 +100,96 @@ impl Play {
     #[must_use]
     pub fn timeline(&self) -> &Timeline {
         &self.timeline
+    }
+
+    /// The rows, bars and ties under the court.
+    #[must_use]
+    pub fn strip(&self) -> &Strip {
+        &self.strip
+    }
+
+    // --- in words --------------------------------------------------------------------------
+
+    /// The name of a beat, counted from 0.
+    #[must_use]
+    pub fn beat_title(&self, beat: usize) -> String {
+        words::beat_title(&self.set, beat)
+    }
+
+    /// What happens in a beat: the author's words, else generated ones.
+    #[must_use]
+    pub fn caption(&self, beat: usize) -> String {
+        words::beat(&self.set, Some(&self.timeline), beat)
+    }
+
+    /// The instant `t` in words, for those who cannot see it.
+    #[must_use]
+    pub fn describe(&self, t: f64) -> String {
+        words::describe(&self.timeline, &self.set, t)
+    }
+
+    /// What to keep an eye on when this set is taught; the supervising coach decides.
+    #[must_use]
+    pub fn cautions(&self) -> Vec<&'static str> {
+        words::cautions(&self.set)
+    }
+
+    // --- in pictures -----------------------------------------------------------------------
+
+    /// A view of the court that shows everybody for the whole set, `width_px` CSS pixels wide.
+    #[must_use]
+    pub fn view(&self, width_px: f64) -> View {
+        View {
+            width_px: View::new(width_px).width_px,
+            ..self.view
+        }
+    }
+
+    /// The court without anybody on it.
+    #[must_use]
+    pub fn court_scene(&self, view: &View) -> Scene {
+        scene::court(&self.court, view)
+    }
+
+    /// Everybody, the ball and the trails at `t`; `out` is reused.
+    pub fn movers_scene(&self, t: f64, view: &View, out: &mut Scene) {
+        scene::movers(&self.timeline, &self.set, &self.court, t, view, out);
+    }
+
+    /// The strip.
+    #[must_use]
+    pub fn strip_scene(&self, view: &StripView) -> Scene {
+        scene::strip(&self.strip, view)
+    }
+
+    /// Where things lie in that strip.
+    #[must_use]
+    pub fn strip_geometry(&self, view: &StripView) -> StripGeometry {
+        StripGeometry::of(&self.strip, view)
+    }
+
+    /// The key of the marks this set uses.
+    #[must_use]
+    pub fn key_scene(&self, width_px: f64) -> Scene {
+        scene::key(&self.set, width_px)
+    }
+
+    /// A picture of the instant `t` as a standalone SVG.
+    #[must_use]
+    pub fn poster(&self, t: f64, width_px: f64, palette: &Palette) -> String {
+        let view = self.view(width_px);
+        let picture = scene::picture(&self.timeline, &self.set, &self.court, t, &view);
+        svg::paint(&picture, palette, &self.set.title, &self.describe(t))
+    }
+
+    /// A picture of a beat, bodies where it starts and the ways they go, as a standalone SVG.
+    #[must_use]
+    pub fn beat_poster(&self, beat: usize, width_px: f64, palette: &Palette) -> String {
+        let view = View {
+            print: true,
+            ..self.view(width_px)
+        };
+        let picture = scene::beat(&self.timeline, &self.set, &self.court, beat, &view);
+        svg::paint(&picture, palette, &self.set.title, &self.caption(beat))
     }
 }

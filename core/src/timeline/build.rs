@@ -11,8 +11,8 @@ use crate::court::Court;
 use crate::flight::{self, Flight, Spot3};
 use crate::math::{BezPath, Point};
 use crate::motion::facing;
-use crate::set::{Edge, Kind, PlayerId, Set};
-use crate::timing::{PlacedRun, Schedule};
+use crate::set::{Edge, Kind, PlayerId, Set, Verb};
+use crate::timing::{PlacedRun, RowTimes, Schedule};
 use alloc::vec::Vec;
 
 /// Seconds shown after the last thing that happens.
@@ -276,26 +276,28 @@ fn ties(schedule: &Schedule) -> Vec<TimedTie> {
         .collect()
 }
 
-/// A beat shows from the first start of its own actions (not before the beat before it) until the
-/// next one shows.
+/// A beat shows from the first start of its own actions, but not before something of the beat
+/// before it has come about (a screen set, a pass gone, a way run), until the next one shows.
 fn beats(set: &Set, schedule: &Schedule, duration: f64) -> Vec<TimedBeat> {
+    let rows = || schedule.choreography.rows.iter().zip(&schedule.rows);
     let mut starts: Vec<f64> = Vec::new();
+    let mut come_about = 0.0;
     for (b, _) in (0u16..).zip(&set.beats) {
-        let rows = schedule.choreography.rows.iter().zip(&schedule.rows);
-        let own = rows.filter(|(r, _)| r.id.beat == b).map(|(_, t)| t.start);
-        let first = own.fold(f64::INFINITY, f64::min);
-        let open = schedule
-            .openings
-            .get(usize::from(b))
-            .copied()
-            .unwrap_or(0.0);
-        let from = if b == 0 { 0.0 } else { first.max(open - 0.5) };
+        let own = || rows().filter(|(r, _)| r.id.beat == b);
+        let first = own().map(|(_, t)| t.start).fold(f64::INFINITY, f64::min);
         let before = starts.last().copied().unwrap_or(0.0);
-        starts.push(if from.is_finite() {
-            from.max(before)
-        } else {
+        let start = if b == 0 || first.is_infinite() {
             before
-        });
+        } else {
+            first
+        };
+        starts.push(start.max(come_about).clamp(before, duration));
+        come_about = own()
+            .map(|(r, t)| point_of(r.verb, t))
+            .fold(f64::INFINITY, f64::min);
+        if come_about.is_infinite() {
+            come_about = before;
+        }
     }
     let ends: Vec<f64> = starts.iter().skip(1).copied().chain([duration]).collect();
     starts
@@ -303,6 +305,16 @@ fn beats(set: &Set, schedule: &Schedule, duration: f64) -> Vec<TimedBeat> {
         .zip(ends)
         .map(|(start, end)| TimedBeat { start: *start, end })
         .collect()
+}
+
+/// When an action has done what it is there for.
+fn point_of(verb: Verb, times: &RowTimes) -> f64 {
+    let edge = match verb {
+        Verb::Screen => Edge::Set,
+        Verb::Pass | Verb::Handoff | Verb::Shot => Edge::Release,
+        Verb::Cut | Verb::Dribble | Verb::Hold | Verb::Fake => Edge::End,
+    };
+    possession::instant(times, edge).unwrap_or(times.end)
 }
 
 fn screens(schedule: &Schedule) -> Vec<TimedScreen> {
