@@ -1,0 +1,454 @@
+//! What was asked for on the command line.
+
+use backcut::athlete::Level;
+use backcut::court::RuleSet;
+use lexopt::prelude::{Long, Short, Value};
+use std::ffi::OsString;
+use std::path::PathBuf;
+
+/// What `backcut help` prints.
+pub(crate) const USAGE: &str = "\
+backcut — a written set play that moves truthfully
+
+  backcut check FILE… [--json]             what is wrong with set files
+  backcut time FILE [--json]               when everything happens, and what holds it up
+  backcut frames FILE --fps N              every player and the ball, as JSON Lines
+  backcut draw FILE --at SECONDS [-o OUT]  one instant as a picture (SVG)
+  backcut draw FILE --beat N [-o OUT]      one beat with its trails as a picture (SVG)
+  backcut show FILE [--port N]             a page of the file; reloads when you save
+  backcut site SOURCE OUT                  the demo playbook, from SOURCE/sets and SOURCE/site
+  backcut serve DIR [--port N]             a folder of pages on a local address
+  backcut schema                           the JSON Schema of a set file
+
+FILE may be - for standard input (not for show).
+
+  --court NAME   fiba, nba, wnba, ncaa-men, ncaa-women, nfhs      instead of the file's
+  --level NAME   elite, elite women, adult, high school, u14, u12, recreational
+  --mirror       left and right exchanged
+  --dark         draw: for a dark page
+  --width PX     draw: width of the picture
+
+Exit status: 0 clean, 1 faults in the input, 2 wrong use.
+";
+
+/// One call of the tool.
+#[derive(Debug, PartialEq)]
+pub(crate) struct Request {
+    /// What to do.
+    pub(crate) command: Command,
+    /// Overrides of what the file says.
+    pub(crate) overrides: Overrides,
+}
+
+/// What the command line says instead of the file.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub(crate) struct Overrides {
+    /// Rule set.
+    pub(crate) court: Option<RuleSet>,
+    /// Athlete level.
+    pub(crate) level: Option<Level>,
+    /// Left and right exchanged.
+    pub(crate) mirror: bool,
+}
+
+/// Where a set file comes from.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Source {
+    /// `-`.
+    Standard,
+    /// A file.
+    File(PathBuf),
+}
+
+/// Which picture of a set.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) enum Moment {
+    /// Seconds since the set began.
+    At(f64),
+    /// A beat with its trails, counted from 1.
+    Beat(usize),
+}
+
+/// A picture to draw.
+#[derive(Debug, PartialEq)]
+pub(crate) struct Picture {
+    /// Of which file.
+    pub(crate) file: Source,
+    /// Which instant.
+    pub(crate) moment: Moment,
+    /// Where to; `None`: standard output.
+    pub(crate) out: Option<PathBuf>,
+    /// CSS pixels.
+    pub(crate) width: f64,
+    /// Dark colours.
+    pub(crate) dark: bool,
+}
+
+/// What to do.
+#[derive(Debug, PartialEq)]
+pub(crate) enum Command {
+    /// Print the faults of files.
+    Check {
+        /// Which.
+        files: Vec<Source>,
+        /// As JSON.
+        json: bool,
+    },
+    /// Print the timetable.
+    Time {
+        /// Of which file.
+        file: Source,
+        /// As JSON.
+        json: bool,
+    },
+    /// Print frames.
+    Frames {
+        /// Of which file.
+        file: Source,
+        /// Frames a second.
+        fps: f64,
+    },
+    /// Draw a picture.
+    Draw(Picture),
+    /// Serve the page of one file.
+    Show {
+        /// Which.
+        file: PathBuf,
+        /// On which port.
+        port: u16,
+    },
+    /// Make the demo playbook.
+    Site {
+        /// Folder with `sets` and `site`.
+        source: PathBuf,
+        /// Folder to write.
+        out: PathBuf,
+    },
+    /// Serve a folder.
+    Serve {
+        /// Which.
+        dir: PathBuf,
+        /// On which port.
+        port: u16,
+    },
+    /// Print the JSON Schema.
+    Schema,
+    /// Print the usage.
+    Help,
+    /// Print the version.
+    Version,
+}
+
+/// Port where none is asked for. Chosen freely in the user range.
+const PORT: u16 = 4715;
+
+/// More frames a second than any screen shows; a cap keeps a slip of the finger from filling a disk.
+const MAX_FPS: f64 = 1000.0;
+
+/// Everything a command line may hold, before it is known whether the command takes it.
+#[derive(Default)]
+struct Given {
+    free: Vec<OsString>,
+    seen: Vec<&'static str>,
+    overrides: Overrides,
+    at: Option<f64>,
+    beat: Option<usize>,
+    fps: Option<f64>,
+    out: Option<PathBuf>,
+    port: Option<u16>,
+    width: Option<f64>,
+}
+
+/// Reads the command line (without the program's own name).
+///
+/// # Errors
+/// A sentence that says what is wrong with it.
+pub(crate) fn parse<I>(args: I) -> Result<Request, String>
+where
+    I: IntoIterator<Item = OsString>,
+{
+    let mut parser = lexopt::Parser::from_args(args);
+    let mut name = None;
+    let mut given = Given::default();
+    while let Some(arg) = parser.next().map_err(|e| e.to_string())? {
+        match arg {
+            Short('h') | Long("help") => return Ok(plain(Command::Help)),
+            Short('V') | Long("version") => return Ok(plain(Command::Version)),
+            Value(word) if name.is_none() => {
+                name = Some(
+                    word.into_string()
+                        .map_err(|_| "unknown command".to_owned())?,
+                );
+            }
+            Value(word) => given.free.push(word),
+            Short(_) | Long(_) => {
+                let written = match arg {
+                    Short(letter) => format!("-{letter}"),
+                    Long(word) => format!("--{word}"),
+                    Value(_) => String::new(),
+                };
+                option(&mut given, &written, &mut parser)?;
+            }
+        }
+    }
+    let name = name.ok_or("no command; try `backcut help`")?;
+    let allowed: &[&str] = match name.as_str() {
+        "check" | "time" => &["--json", "--court", "--level", "--mirror"],
+        "frames" => &["--fps", "--court", "--level", "--mirror"],
+        "draw" => &[
+            "--at", "--beat", "-o", "--width", "--dark", "--court", "--level", "--mirror",
+        ],
+        "show" => &["--port", "--court", "--level", "--mirror"],
+        "serve" => &["--port"],
+        _ => &[],
+    };
+    let overrides = given.overrides;
+    let command = command(&name, &mut given)?;
+    if let Some(extra) = given.seen.iter().find(|o| !allowed.contains(o)) {
+        return Err(format!("backcut {name} does not take {extra}"));
+    }
+    if let Some(extra) = given.free.first() {
+        return Err(format!("backcut {name}: one too many: {}", extra.display()));
+    }
+    Ok(Request { command, overrides })
+}
+
+fn plain(command: Command) -> Request {
+    Request {
+        command,
+        overrides: Overrides::default(),
+    }
+}
+
+fn option(given: &mut Given, written: &str, parser: &mut lexopt::Parser) -> Result<(), String> {
+    let mut text = || -> Result<String, String> {
+        let value = parser.value().map_err(|e| e.to_string())?;
+        value
+            .into_string()
+            .map_err(|v| format!("{written}: cannot read {}", v.display()))
+    };
+    let seen = match written {
+        "--json" => "--json",
+        "--dark" => "--dark",
+        "--mirror" => {
+            given.overrides.mirror = true;
+            "--mirror"
+        }
+        "--court" => {
+            let name = text()?;
+            let court = RuleSet::parse(&name)
+                .ok_or_else(|| format!("--court: no court is called {name:?}"))?;
+            given.overrides.court = Some(court);
+            "--court"
+        }
+        "--level" => {
+            let name = text()?;
+            let level = Level::parse(&name)
+                .ok_or_else(|| format!("--level: no level is called {name:?}"))?;
+            given.overrides.level = Some(level);
+            "--level"
+        }
+        "--at" => {
+            given.at = Some(number("--at", &text()?, 0.0, 3600.0)?);
+            "--at"
+        }
+        "--beat" => {
+            given.beat = Some(whole("--beat", &text()?, 1)?);
+            "--beat"
+        }
+        "--fps" => {
+            given.fps = Some(number("--fps", &text()?, 0.1, MAX_FPS)?);
+            "--fps"
+        }
+        "--width" => {
+            given.width = Some(number("--width", &text()?, 160.0, 4000.0)?);
+            "--width"
+        }
+        "--port" => {
+            given.port = Some(whole("--port", &text()?, 0)?);
+            "--port"
+        }
+        "-o" | "--out" => {
+            given.out = Some(parser.value().map_err(|e| e.to_string())?.into());
+            "-o"
+        }
+        other => return Err(format!("unknown option {other}; try `backcut help`")),
+    };
+    given.seen.push(seen);
+    Ok(())
+}
+
+fn number(option: &str, text: &str, least: f64, most: f64) -> Result<f64, String> {
+    text.parse::<f64>()
+        .ok()
+        .filter(|n| (least..=most).contains(n))
+        .ok_or_else(|| format!("{option}: {text:?} is not a number from {least} to {most}"))
+}
+
+fn whole<T: std::str::FromStr + PartialOrd + std::fmt::Display>(
+    option: &str,
+    text: &str,
+    least: T,
+) -> Result<T, String> {
+    text.parse::<T>()
+        .ok()
+        .filter(|n| *n >= least)
+        .ok_or_else(|| format!("{option}: {text:?} is not a whole number from {least}"))
+}
+
+fn command(name: &str, given: &mut Given) -> Result<Command, String> {
+    let json = given.seen.contains(&"--json");
+    let mut words = std::mem::take(&mut given.free).into_iter();
+    let mut next = |what: &str| {
+        words
+            .next()
+            .ok_or_else(|| format!("backcut {name}: {what} is missing"))
+    };
+    let command = match name {
+        "check" => {
+            let mut files = vec![source(next("the file")?)];
+            files.extend(words.by_ref().map(source));
+            Command::Check { files, json }
+        }
+        "time" => Command::Time {
+            file: source(next("the file")?),
+            json,
+        },
+        "frames" => Command::Frames {
+            file: source(next("the file")?),
+            fps: given.fps.ok_or("backcut frames: --fps N is missing")?,
+        },
+        "draw" => Command::Draw(Picture {
+            file: source(next("the file")?),
+            moment: match (given.at, given.beat) {
+                (Some(t), None) => Moment::At(t),
+                (None, Some(n)) => Moment::Beat(n),
+                _ => return Err("backcut draw: say either --at SECONDS or --beat N".to_owned()),
+            },
+            out: given.out.take().filter(|o| o.as_os_str() != "-"),
+            width: given.width.unwrap_or(760.0),
+            dark: given.seen.contains(&"--dark"),
+        }),
+        "show" => match source(next("the file")?) {
+            Source::File(file) => Command::Show {
+                file,
+                port: given.port.unwrap_or(PORT),
+            },
+            Source::Standard => {
+                return Err(
+                    "backcut show: standard input cannot be watched; name a file".to_owned(),
+                );
+            }
+        },
+        "site" => Command::Site {
+            source: next("the source folder")?.into(),
+            out: next("the folder to write")?.into(),
+        },
+        "serve" => Command::Serve {
+            dir: next("the folder")?.into(),
+            port: given.port.unwrap_or(PORT),
+        },
+        "schema" => Command::Schema,
+        "help" => Command::Help,
+        "version" => Command::Version,
+        other => return Err(format!("unknown command {other:?}; try `backcut help`")),
+    };
+    given.free = words.collect();
+    Ok(command)
+}
+
+fn source(word: OsString) -> Source {
+    if word == "-" {
+        Source::Standard
+    } else {
+        Source::File(word.into())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn read(line: &str) -> Result<Request, String> {
+        parse(line.split_whitespace().map(OsString::from))
+    }
+
+    #[test]
+    fn options_may_stand_before_or_after_the_file() {
+        assert_eq!(read("time --json a.json"), read("time a.json --json"));
+        assert!(matches!(
+            read("time - --json").unwrap().command,
+            Command::Time {
+                file: Source::Standard,
+                json: true
+            }
+        ));
+    }
+
+    #[test]
+    fn an_option_of_another_command_is_refused_by_name() {
+        assert_eq!(
+            read("time a.json --fps 60").unwrap_err(),
+            "backcut time does not take --fps"
+        );
+        assert_eq!(
+            read("schema --court nba").unwrap_err(),
+            "backcut schema does not take --court"
+        );
+    }
+
+    #[test]
+    fn a_picture_needs_exactly_one_instant() {
+        assert!(read("draw a.json").is_err());
+        assert!(read("draw a.json --at 1 --beat 1").is_err());
+        assert!(matches!(
+            read("draw a.json --beat 2 -o x.svg").unwrap().command,
+            Command::Draw(Picture {
+                moment: Moment::Beat(2),
+                ..
+            })
+        ));
+    }
+
+    #[test]
+    fn numbers_out_of_range_are_refused() {
+        for line in [
+            "frames a.json --fps 0",
+            "frames a.json --fps NaN",
+            "frames a.json --fps inf",
+            "frames a.json --fps 1e999",
+            "draw a.json --at -1",
+            "draw a.json --beat 0",
+            "serve . --port 70000",
+        ] {
+            assert!(read(line).is_err(), "{line}");
+        }
+    }
+
+    #[test]
+    fn words_too_many_and_too_few_are_refused() {
+        assert_eq!(read("").unwrap_err(), "no command; try `backcut help`");
+        assert_eq!(
+            read("time").unwrap_err(),
+            "backcut time: the file is missing"
+        );
+        assert_eq!(
+            read("time a.json b.json").unwrap_err(),
+            "backcut time: one too many: b.json"
+        );
+        assert!(read("show -").is_err());
+    }
+
+    #[test]
+    fn a_court_or_level_that_does_not_exist_is_refused() {
+        assert!(read("time a.json --court moon").is_err());
+        assert!(read("time a.json --level hero").is_err());
+        assert_eq!(
+            read("time a.json --level u14 --mirror")
+                .unwrap()
+                .overrides
+                .level,
+            Some(Level::U14)
+        );
+    }
+}

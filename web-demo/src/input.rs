@@ -1,0 +1,59 @@
+//! Opening a set.
+
+use crate::Failure;
+use crate::args::{Overrides, Source};
+use backcut::document::LIMITS;
+use backcut::play::{Options, Play};
+use std::fs::File;
+use std::io::{self, Read};
+
+impl Source {
+    /// How it is called in messages.
+    pub(crate) fn name(&self) -> String {
+        match self {
+            Self::Standard => "standard input".to_owned(),
+            Self::File(path) => path.display().to_string(),
+        }
+    }
+
+    /// Its bytes, no more than it takes to see that there are too many.
+    ///
+    /// # Errors
+    /// [`Failure::Use`] when it cannot be read.
+    pub(crate) fn read(&self) -> Result<Vec<u8>, Failure> {
+        let mut bytes = Vec::new();
+        let limit = LIMITS.bytes as u64 + 1;
+        let result = match self {
+            Self::Standard => io::stdin().lock().take(limit).read_to_end(&mut bytes),
+            Self::File(path) => {
+                File::open(path).and_then(|file| file.take(limit).read_to_end(&mut bytes))
+            }
+        };
+        match result {
+            Ok(_) => Ok(bytes),
+            Err(e) => Err(Failure::Use(format!("{}: {e}", self.name()))),
+        }
+    }
+
+    /// The set in it, built.
+    ///
+    /// # Errors
+    /// [`Failure::Faults`] when it is no set; [`Failure::Use`] when it cannot be read.
+    pub(crate) fn open(&self, overrides: Overrides) -> Result<Play, Failure> {
+        Play::open(&self.read()?, &overrides.options()).map_err(|faults| Failure::Faults {
+            name: self.name(),
+            faults,
+        })
+    }
+}
+
+impl Overrides {
+    /// As the library takes them.
+    pub(crate) fn options(self) -> Options {
+        Options {
+            court: self.court,
+            level: self.level,
+            mirror: self.mirror,
+        }
+    }
+}

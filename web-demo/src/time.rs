@@ -1,0 +1,229 @@
+//! `backcut time`: when everything happens, what has time to spare and what holds it up.
+
+use crate::Failure;
+use crate::args::{Overrides, Source};
+use backcut::play::Play;
+use backcut::set::{Edge, Mark, Set};
+use backcut::timeline::{TieEnd, TimedAction, Timeline};
+use backcut::words;
+use serde::ser::SerializeMap;
+use serde::{Serialize, Serializer};
+use std::io::{self, Write};
+
+/// Prints the timetable.
+///
+/// # Errors
+/// When the file has faults or the output cannot be written.
+pub(crate) fn run(
+    file: &Source,
+    overrides: Overrides,
+    json: bool,
+    out: &mut dyn Write,
+) -> Result<(), Failure> {
+    let play = file.open(overrides)?;
+    if json {
+        serde_json::to_writer(&mut *out, &timetable(&play))?;
+        out.write_all(b"\n")?;
+    } else {
+        write_table(out, &play)?;
+    }
+    Ok(())
+}
+
+#[derive(Serialize)]
+struct Timetable {
+    duration: f64,
+    actions: Vec<Row>,
+    ties: Vec<Tie>,
+}
+
+#[derive(Serialize)]
+struct Row {
+    id: String,
+    who: u8,
+    #[serde(rename = "do")]
+    verb: &'static str,
+    start: f64,
+    end: f64,
+    slack: Option<f64>,
+    critical: bool,
+    instants: Instants,
+}
+
+#[derive(Serialize)]
+struct Tie {
+    from: End,
+    to: End,
+    lag: f64,
+    written: bool,
+    critical: bool,
+}
+
+#[derive(Serialize)]
+struct End {
+    action: String,
+    who: u8,
+    edge: &'static str,
+    t: f64,
+}
+
+/// Instants by the name of the edge, in time order. An edge that an action has more than once (one
+/// `pass-by` a screener) carries the screener's number from the second on: `pass-by:5`.
+struct Instants(Vec<(String, f64)>);
+
+impl Instants {
+    fn of(marks: &[Mark]) -> Self {
+        let mut seen: Vec<Edge> = Vec::new();
+        let named = marks.iter().map(|mark| {
+            let again = seen.contains(&mark.edge);
+            seen.push(mark.edge);
+            let name = match mark.of {
+                Some(screener) if again => format!("{}:{}", mark.edge.name(), screener.number()),
+                _ => mark.edge.name().to_owned(),
+            };
+            (name, mark.t)
+        });
+        Self(named.collect())
+    }
+}
+
+impl Serialize for Instants {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let mut map = serializer.serialize_map(Some(self.0.len()))?;
+        for (name, t) in &self.0 {
+            map.serialize_entry(name, t)?;
+        }
+        map.end()
+    }
+}
+
+/// The written id, or "beat.action" counted from 1.
+fn id(set: &Set, row: &TimedAction) -> String {
+    set.action(row.id)
+        .and_then(|a| a.id.clone())
+        .unwrap_or_else(|| {
+            format!(
+                "{}.{}",
+                u32::from(row.id.beat) + 1,
+                u32::from(row.id.action) + 1
+            )
+        })
+}
+
+fn timetable(play: &Play) -> Timetable {
+    let (set, timeline) = (play.set(), play.timeline());
+    let actions = timeline.actions().iter().map(|row| Row {
+        id: id(set, row),
+        who: row.who.number(),
+        verb: row.verb.name(),
+        start: row.start,
+        end: row.end,
+        slack: row.slack,
+        critical: row.critical,
+        instants: Instants::of(&row.marks),
+    });
+    let end = |end: &TieEnd| {
+        timeline.actions().get(end.action).map(|row| End {
+            action: id(set, row),
+            who: row.who.number(),
+            edge: end.edge.name(),
+            t: end.t,
+        })
+    };
+    let ties = timeline.ties().iter().filter_map(|tie| {
+        Some(Tie {
+            from: end(&tie.from)?,
+            to: end(&tie.to)?,
+            lag: tie.lag,
+            written: tie.written,
+            critical: tie.critical,
+        })
+    });
+    Timetable {
+        duration: timeline.duration(),
+        actions: actions.collect(),
+        ties: ties.collect(),
+    }
+}
+
+fn write_table(out: &mut dyn Write, play: &Play) -> io::Result<()> {
+    let (set, timeline) = (play.set(), play.timeline());
+    writeln!(
+        out,
+        "{}: {:.1} s, {}, {}",
+        set.title,
+        timeline.duration(),
+        set.level.title(),
+        set.court.title()
+    )?;
+    let does: Vec<String> = timeline
+        .actions()
+        .iter()
+        .map(|row| does(set, row))
+        .collect();
+    let width = does
+        .iter()
+        .map(|d| d.chars().count())
+        .max()
+        .unwrap_or(0)
+        .max(4);
+    for (number, _) in (0u16..).zip(&set.beats) {
+        let title = words::beat_title(set, usize::from(number));
+        writeln!(out, "\n{title}")?;
+        writeln!(out, "     {:width$}   from     to   time to spare", "")?;
+        for (row, does) in timeline
+            .actions()
+            .iter()
+            .zip(&does)
+            .filter(|(r, _)| r.id.beat == number)
+        {
+            let spare = match row.slack {
+                _ if row.critical => "holds it up".to_owned(),
+                Some(slack) => format!("{slack:.2}"),
+                None => "nobody waits".to_owned(),
+            };
+            let (who, start, end) = (row.who.number(), row.start, row.end);
+            writeln!(
+                out,
+                "  {who}  {does:width$} {start:6.2} {end:6.2}   {spare}"
+            )?;
+        }
+    }
+    writeln!(out, "\nWhat holds it up")?;
+    for line in chain(set, timeline) {
+        writeln!(out, "  {line}")?;
+    }
+    Ok(())
+}
+
+fn does(set: &Set, row: &TimedAction) -> String {
+    let what = row.kind.map_or(row.verb.name(), |kind| kind.row().title);
+    match set.action(row.id).and_then(|a| a.id.as_deref()) {
+        Some(id) => format!("{what} \u{201c}{id}\u{201d}"),
+        None => what.to_owned(),
+    }
+}
+
+/// What the end of the set hangs on, first to last, with what each of it waits for.
+fn chain(set: &Set, timeline: &Timeline) -> Vec<String> {
+    let name = |row: &TimedAction| format!("{} {}", row.who.number(), does(set, row));
+    let mut rows: Vec<(usize, &TimedAction)> = timeline
+        .actions()
+        .iter()
+        .enumerate()
+        .filter(|(_, row)| row.critical)
+        .collect();
+    rows.sort_by(|(_, a), (_, b)| a.start.total_cmp(&b.start));
+    rows.iter()
+        .map(|(index, row)| {
+            let waits: String = timeline
+                .ties()
+                .iter()
+                .filter(|tie| tie.critical && tie.to.action == *index)
+                .filter_map(|tie| timeline.actions().get(tie.from.action))
+                .map(|other| format!(", waits for {}", name(other)))
+                .collect();
+            format!("{:6.2} to {:5.2}  {}{waits}", row.start, row.end, name(row))
+        })
+        .collect()
+}
