@@ -3,7 +3,7 @@
 use crate::Failure;
 use crate::args::{Overrides, Source};
 use backcut::play::Play;
-use backcut::set::{Edge, Mark, Set};
+use backcut::set::{Edge, Mark, Set, SetPlace, Target};
 use backcut::timeline::{TieEnd, TimedAction, Timeline};
 use backcut::words;
 use serde::ser::SerializeMap;
@@ -196,12 +196,29 @@ fn write_table(out: &mut dyn Write, play: &Play) -> io::Result<()> {
     Ok(())
 }
 
+/// What a row does in a few words: `pass to 2`, `pin-down for 3`, `cut to top "loud"`.
 fn does(set: &Set, row: &TimedAction) -> String {
-    let what = row.kind.map_or(row.verb.name(), |kind| kind.row().title);
-    match set.action(row.id).and_then(|a| a.id.as_deref()) {
-        Some(id) => format!("{what} \u{201c}{id}\u{201d}"),
-        None => what.to_owned(),
+    let mut words = row
+        .kind
+        .map_or(row.verb.name(), |kind| kind.row().title)
+        .to_owned();
+    let Some(action) = set.action(row.id) else {
+        return words;
+    };
+    match &action.to {
+        Some(Target::Player(p)) if *p != row.who => words += &format!(" to {}", p.number()),
+        Some(Target::Place(SetPlace::Spot { spot, .. })) => {
+            words += &format!(" to {}", spot.title());
+        }
+        _ => {}
     }
+    for cutter in &action.for_whom {
+        words += &format!(" for {}", cutter.number());
+    }
+    if let Some(id) = &action.id {
+        words += &format!(" \u{201c}{id}\u{201d}");
+    }
+    words
 }
 
 /// What the end of the set hangs on, first to last, with what each of it waits for.
