@@ -11,4 +11,4 @@ mod play;
 mod stub;
 
 pub use canvas::Palette;
-pub use play::Play;
+pub use play::{Play, empty_court_height, paint_empty_court};

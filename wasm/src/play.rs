@@ -54,11 +54,25 @@ impl Play {
         self.inner.title()
     }
 
-    /// Court, level and length in words.
+    /// The rule set's name as people write it.
+    #[wasm_bindgen(getter, js_name = courtTitle)]
+    #[must_use]
+    pub fn court_title(&self) -> String {
+        self.inner.court.rules().title().to_owned()
+    }
+
+    /// The athletes' level as people write it.
+    #[wasm_bindgen(getter, js_name = levelTitle)]
+    #[must_use]
+    pub fn level_title(&self) -> String {
+        self.inner.level_title()
+    }
+
+    /// Who takes part, bit 0 for player 1.
     #[wasm_bindgen(getter)]
     #[must_use]
-    pub fn about(&self) -> String {
-        self.inner.about()
+    pub fn players(&self) -> u8 {
+        self.inner.players()
     }
 
     /// How long it lasts.
@@ -121,6 +135,13 @@ impl Play {
         format!("{:016x}", self.inner.hash(fps))
     }
 
+    /// How much larger than life bodies are drawn at this width.
+    #[wasm_bindgen(js_name = bodyScale)]
+    #[must_use]
+    pub fn body_scale(&self, width: f64) -> f64 {
+        self.inner.body_scale(&view(width, 0))
+    }
+
     /// Height of the court's picture for this width.
     #[wasm_bindgen(js_name = courtHeight)]
     #[must_use]
@@ -159,6 +180,13 @@ impl Play {
         self.inner.strip_scene(&view).height
     }
 
+    /// Where the strip's time begins, from its left edge; it ends at its right edge.
+    #[wasm_bindgen(js_name = stripLeft)]
+    #[must_use]
+    pub fn strip_left(&self, _width: f64) -> f64 {
+        play::STRIP_LEFT
+    }
+
     /// Paints the strip as it looks once played, or as it looks before that.
     #[wasm_bindgen(js_name = paintStrip)]
     #[allow(
@@ -181,13 +209,21 @@ impl Play {
     }
 }
 
-/// Paints an empty court of the default rule set; its height.
-#[wasm_bindgen(js_name = paintEmptyCourt)]
+/// Height of an empty court of the default rule set.
+#[wasm_bindgen(js_name = emptyCourtHeight)]
 #[must_use]
-pub fn paint_empty_court(context: &Context, palette: &Palette, width: f64, density: f64) -> f64 {
-    let scene = play::court_scene(&Court::of(RuleSet::default()), &view(width, 0));
-    paint(&scene, context, palette, density);
-    scene.height
+pub fn empty_court_height(width: f64) -> f64 {
+    empty_court(width).height
+}
+
+/// Paints an empty court of the default rule set.
+#[wasm_bindgen(js_name = paintEmptyCourt)]
+pub fn paint_empty_court(context: &Context, palette: &Palette, width: f64, density: f64) {
+    paint(&empty_court(width), context, palette, density);
+}
+
+fn empty_court(width: f64) -> Scene {
+    play::court_scene(&Court::of(RuleSet::default()), &view(width, 0))
 }
 
 fn view(width_px: f64, follow: u8) -> View {

@@ -16,6 +16,7 @@ pub(crate) struct Facade {
     pub(crate) court: Court,
 }
 
+pub(crate) const STRIP_LEFT: f64 = 30.0;
 const DURATION: f64 = 9.2;
 
 fn circle(p: Point, r: f64) -> BezPath {
@@ -87,8 +88,14 @@ impl Facade {
     pub(crate) fn title(&self) -> String {
         "Turnstile".into()
     }
-    pub(crate) fn about(&self) -> String {
-        format!("{} · adult · {DURATION} s", self.court.rules().title())
+    pub(crate) fn level_title(&self) -> String {
+        "adult".into()
+    }
+    pub(crate) fn players(&self) -> u8 {
+        0b11111
+    }
+    pub(crate) fn body_scale(&self, view: &View) -> f64 {
+        (28.0 / (0.52 * view.width_px / 15.8)).clamp(1.0, 1.8)
     }
     pub(crate) fn duration(&self) -> f64 {
         DURATION
