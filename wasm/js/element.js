@@ -72,7 +72,11 @@ export class BackcutSet extends Base {
 
   connectedCallback() {
     clearTimeout(this.#releasing);
-    if (this.#listening) return;
+    if (this.#listening) {
+      // It was only moved.
+      this.#settle();
+      return;
+    }
     this.#listening = new AbortController();
     this.#listen(this.#listening.signal);
     watch(this, {
@@ -94,10 +98,7 @@ export class BackcutSet extends Base {
 
   disconnectedCallback() {
     stop(this.#tick);
-    this.#releasing = setTimeout(() => {
-      if (this.isConnected) this.#settle();
-      else this.#release();
-    }, GRACE_MS);
+    this.#releasing = setTimeout(() => this.#release(), GRACE_MS);
   }
 
   /** @param {string} name @param {string | null} before @param {string | null} now */
@@ -107,12 +108,12 @@ export class BackcutSet extends Base {
       case ATTRIBUTE.src:
         this.#player.close();
         this.#player.seek(0);
-        this.#load();
+        this.#reload();
         break;
       case ATTRIBUTE.court:
       case ATTRIBUTE.level:
       case ATTRIBUTE.mirrored:
-        this.#load();
+        this.#reload();
         break;
       case ATTRIBUTE.loop:
         this.#player.loop = now !== null;
@@ -221,9 +222,12 @@ export class BackcutSet extends Base {
 
   // -- loading --------------------------------------------------------------------------------
 
-  /** Loads the set, again if need be. */
+  /** Loads the set again; attributes that are there from the start do not count as a change. */
+  #reload() {
+    if (this.#listening && this.isConnected) this.#load();
+  }
+
   async #load() {
-    if (!this.isConnected) return;
     this.#loading?.abort();
     const loading = (this.#loading = new AbortController());
     const { signal } = loading;

@@ -131,6 +131,7 @@ export class Reader {
     this.#slot.addEventListener("slotchange", () => {
       this.node.toggleAttribute("data-poster", this.#slot.assignedElements().length > 0);
     });
+    this.update();
   }
 
   /** Says that the set is on its way. */
