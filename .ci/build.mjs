@@ -38,7 +38,9 @@ async function bundle() {
   const bytes = readFileSync(join(pkg, "raw", "backcut_bg.wasm"));
   const hash = createHash("sha256").update(bytes).digest("hex").slice(0, 12);
   const file = `backcut_bg-${hash}.wasm`;
-  for (const name of readdirSync(pkg).filter((n) => /^backcut_bg-.*\.wasm$/.test(n) && n !== file)) {
+  for (const name of readdirSync(pkg).filter(
+    (n) => /^backcut_bg-.*\.wasm$/.test(n) && n !== file,
+  )) {
     rmSync(join(pkg, name));
   }
   copyFileSync(join(pkg, "raw", "backcut_bg.wasm"), join(pkg, file));
@@ -62,7 +64,7 @@ function manifest() {
   const manifest = {
     name: "backcut",
     version,
-    description: "Plays a written basketball set on a page: <backcut-set src=\"set.json\">",
+    description: 'Plays a written basketball set on a page: <backcut-set src="set.json">',
     license,
     type: "module",
     exports: { ".": { types: "./types/index.d.ts", default: "./backcut.js" } },

@@ -1,6 +1,6 @@
 // Running other programs from the scripts of this folder.
 
-import { spawnSync } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
 import { accessSync, constants } from "node:fs";
 import { delimiter, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -27,7 +27,11 @@ export function find(command) {
 
 /** What a command prints, trimmed, or nothing where it fails or is not there. */
 export function output(command, args) {
-  const done = spawnSync(command, args, { cwd: root, encoding: "utf8", env: { ...process.env, PATH: path } });
+  const done = spawnSync(command, args, {
+    cwd: root,
+    encoding: "utf8",
+    env: { ...process.env, PATH: path },
+  });
   return done.status === 0 ? done.stdout.trim() : undefined;
 }
 
@@ -40,7 +44,32 @@ export function run(command, args, env = {}) {
 /** Runs a command with its output shown; its exit status. */
 export function attempt(command, args, env = {}) {
   console.log(`> ${[command, ...args].join(" ")}`);
-  const done = spawnSync(command, args, { cwd: root, stdio: "inherit", env: { ...process.env, PATH: path, ...env } });
+  const done = spawnSync(command, args, {
+    cwd: root,
+    stdio: "inherit",
+    env: { ...process.env, PATH: path, ...env },
+  });
   if (done.error) console.error(`${command}: ${done.error.message}`);
   return done.status ?? 1;
+}
+
+/** Runs a command with its output shown and kept. */
+export async function tee(command, args) {
+  console.log(`> ${[command, ...args].join(" ")}`);
+  const child = spawn(command, args, {
+    cwd: root,
+    env: { ...process.env, PATH: path },
+    stdio: ["ignore", "pipe", "inherit"],
+  });
+  let text = "";
+  child.stdout.setEncoding("utf8");
+  child.stdout.on("data", (part) => {
+    text += part;
+    process.stdout.write(part);
+  });
+  const status = await new Promise((resolve) => {
+    child.on("error", () => resolve(1));
+    child.on("close", (code) => resolve(code ?? 1));
+  });
+  return { status, text };
 }

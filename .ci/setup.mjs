@@ -20,16 +20,24 @@ function missing(sentence) {
 }
 
 function rust() {
-  if (!find("cargo")) missing("Rust is missing: install it from https://rustup.rs, then run this again.");
+  if (!find("cargo"))
+    missing("Rust is missing: install it from https://rustup.rs, then run this again.");
   const rustup = find("rustup");
   const libraries = output("rustc", ["--print", "target-libdir", "--target", WASM_TARGET]);
   if (!libraries || !existsSync(libraries)) {
-    if (!rustup) missing(`Rust's target ${WASM_TARGET} is missing: install it with your system's package manager.`);
+    if (!rustup)
+      missing(
+        `Rust's target ${WASM_TARGET} is missing: install it with your system's package manager.`,
+      );
     run("rustup", ["target", "add", WASM_TARGET]);
   }
-  for (const [component, command] of [["clippy", "cargo-clippy"], ["rustfmt", "cargo-fmt"]]) {
+  for (const [component, command] of [
+    ["clippy", "cargo-clippy"],
+    ["rustfmt", "cargo-fmt"],
+  ]) {
     if (output(command, ["--version"])) continue;
-    if (!rustup) missing(`Rust's ${component} is missing: install it with your system's package manager.`);
+    if (!rustup)
+      missing(`Rust's ${component} is missing: install it with your system's package manager.`);
     run("rustup", ["component", "add", component]);
   }
 }
@@ -60,7 +68,9 @@ function wasmTools() {
 }
 
 function packages() {
-  const lock = createHash("sha256").update(readFileSync(join(root, "package-lock.json"))).digest("hex");
+  const lock = createHash("sha256")
+    .update(readFileSync(join(root, "package-lock.json")))
+    .digest("hex");
   const stamp = join(root, "node_modules", ".installed-from");
   if (existsSync(stamp) && readFileSync(stamp, "utf8") === lock) return;
   run("npm", ["ci", "--no-audit", "--no-fund"]);
@@ -79,7 +89,8 @@ function browser() {
     run("apt-get", ["update"]);
     run("apt-get", ["install", "-y", "--no-install-recommends", "chromium", "fonts-dejavu-core"]);
   }
-  if (!chromium()) missing("Chromium is missing: install it, on Debian with `sudo apt-get install chromium`.");
+  if (!chromium())
+    missing("Chromium is missing: install it, on Debian with `sudo apt-get install chromium`.");
 }
 
 /** Installs what building needs and, with `browsers`, what the browser tests need too. */

@@ -38,8 +38,13 @@ test("it asks its own host and nobody else", async (t) => {
 
 test("a page without a set loads no wasm", async (t) => {
   const { page } = await open(t, { body: "" });
-  const names = await page.evaluate(() => performance.getEntriesByType("resource").map((r) => r.name));
-  assert.deepEqual(names.filter((name) => name.endsWith(".wasm")), []);
+  const names = await page.evaluate(() =>
+    performance.getEntriesByType("resource").map((r) => r.name),
+  );
+  assert.deepEqual(
+    names.filter((name) => name.endsWith(".wasm")),
+    [],
+  );
 });
 
 test("two sets share one module and play for themselves", async (t) => {
@@ -51,7 +56,8 @@ test("two sets share one module and play for themselves", async (t) => {
     return {
       first: [first.currentTime, first.paused],
       second: second.paused,
-      modules: performance.getEntriesByType("resource").filter((r) => r.name.endsWith(".wasm")).length,
+      modules: performance.getEntriesByType("resource").filter((r) => r.name.endsWith(".wasm"))
+        .length,
     };
   });
   assert.deepEqual(result, { first: [2, true], second: false, modules: 1 });
@@ -74,12 +80,20 @@ test("a file with faults shows the first with its line, and tells the page all",
   assert.match(await note.textContent(), /This set cannot be shown.*Line \d+/);
   assert.match(await note.getByRole("link").getAttribute("href"), /wrong\.json$/);
   assert.ok((await pixels(page, 0)).painted, "the empty court");
-  const rejected = await page.evaluate(() => document.querySelector("backcut-set").play().catch((e) => e.faults.length));
+  const rejected = await page.evaluate(() =>
+    document
+      .querySelector("backcut-set")
+      .play()
+      .catch((e) => e.faults.length),
+  );
   assert.equal(rejected, faults.length);
 });
 
 test("a file that does not come is said so, and a better address mends it", async (t) => {
-  const { page } = await open(t, { body: '<backcut-set src="/nothing.json"></backcut-set>', wait: false });
+  const { page } = await open(t, {
+    body: '<backcut-set src="/nothing.json"></backcut-set>',
+    wait: false,
+  });
   await page.getByRole("alert").waitFor();
   const loaded = event(page, "loadedmetadata");
   await page.evaluate(() => {
@@ -122,8 +136,14 @@ test("moved in the page it keeps its time and does not load anew", async (t) => 
     set.currentTime = 2;
     await set.play();
     document.querySelector("#there").append(set);
-    const loads = () => performance.getEntriesByType("resource").filter((r) => r.name.endsWith("set.json")).length;
-    return { ready: set.readyState, paused: set.paused, time: set.currentTime >= 2, loads: loads() };
+    const loads = () =>
+      performance.getEntriesByType("resource").filter((r) => r.name.endsWith("set.json")).length;
+    return {
+      ready: set.readyState,
+      paused: set.paused,
+      time: set.currentTime >= 2,
+      loads: loads(),
+    };
   });
   assert.deepEqual(result, { ready: 4, paused: false, time: true, loads: 1 });
   await event(page, "timeupdate");
@@ -137,7 +157,9 @@ test("taken out it lets go, put back it shows the same instant", async (t) => {
     set.remove();
     while (set.readyState !== 0) await new Promise((resolve) => setTimeout(resolve, 5));
     const { width } = set.shadowRoot.querySelector("canvas");
-    const back = new Promise((resolve) => set.addEventListener("loadedmetadata", resolve, { once: true }));
+    const back = new Promise((resolve) =>
+      set.addEventListener("loadedmetadata", resolve, { once: true }),
+    );
     document.querySelector("main").append(set);
     await back;
     return { width, time: set.currentTime };
@@ -173,20 +195,27 @@ test("without a size it waits for one", async (t) => {
   const { page, problems } = await open(t, { head, body: `<div class="none">${TAG}</div>` });
   assert.equal((await pixels(page, 1).catch(() => ({ painted: false }))).painted, false);
   await page.evaluate(() => document.querySelector("div").classList.remove("none"));
-  await page.waitForFunction(() => document.querySelector("backcut-set").shadowRoot.querySelectorAll("canvas")[1].width > 300);
+  await page.waitForFunction(
+    () =>
+      document.querySelector("backcut-set").shadowRoot.querySelectorAll("canvas")[1].width > 300,
+  );
   assert.ok((await pixels(page, 1)).painted);
   assert.deepEqual(problems, []);
 });
 
 test("a page sets its own colours", async (t) => {
   const head = '<link rel="stylesheet" href="/own.css">';
-  browser.server.answers["/own.css"] = { type: "text/css", body: "main { --backcut-offence: #ff00ff }" };
+  browser.server.answers["/own.css"] = {
+    type: "text/css",
+    body: "main { --backcut-offence: #ff00ff }",
+  };
   const { page } = await open(t, { head });
   const found = await page.evaluate(() => {
     const canvas = document.querySelector("backcut-set").shadowRoot.querySelectorAll("canvas")[1];
     const { data } = canvas.getContext("2d").getImageData(0, 0, canvas.width, canvas.height);
     for (let i = 0; i < data.length; i += 4) {
-      if (data[i] === 255 && data[i + 1] === 0 && data[i + 2] === 255 && data[i + 3] === 255) return true;
+      if (data[i] === 255 && data[i + 1] === 0 && data[i + 2] === 255 && data[i + 3] === 255)
+        return true;
     }
     return false;
   });
@@ -201,7 +230,7 @@ test("a second copy of the script leaves the first alone", async (t) => {
 });
 
 test("mounted a hundred times the wasm memory stays as it is", async (t) => {
-  const { page } = await open(t, { body: "" , wait: false });
+  const { page } = await open(t, { body: "", wait: false });
   const grown = await page.evaluate(async () => {
     const main = document.querySelector("main");
     const sizes = [];
@@ -221,7 +250,9 @@ test("mounted a hundred times the wasm memory stays as it is", async (t) => {
 
 test("thirty at once all show their first picture", async (t) => {
   const { page, problems } = await open(t, { body: TAG.repeat(30) });
-  const times = await page.evaluate(() => [...document.querySelectorAll("backcut-set")].map((e) => e.readyState));
+  const times = await page.evaluate(() =>
+    [...document.querySelectorAll("backcut-set")].map((e) => e.readyState),
+  );
   assert.deepEqual(times, Array(30).fill(4));
   assert.deepEqual(problems, []);
 });

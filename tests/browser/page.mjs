@@ -21,7 +21,13 @@ export const SET = {
   },
   beats: [
     { title: "Enter", actions: [{ who: 1, do: "pass", to: 2 }] },
-    { title: "Cut", actions: [{ who: 1, do: "cut", to: "right corner" }, { who: 3, do: "cut", to: "top" }] },
+    {
+      title: "Cut",
+      actions: [
+        { who: 1, do: "cut", to: "right corner" },
+        { who: 3, do: "cut", to: "top" },
+      ],
+    },
     { title: "Swing", actions: [{ who: 2, do: "pass", to: 3 }] },
   ],
 };
@@ -50,7 +56,12 @@ export async function start() {
   });
   const browser = await chromium.launch({
     executablePath: executable(),
-    args: ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update"],
+    args: [
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-background-networking",
+      "--disable-component-update",
+    ],
   });
   return {
     server,
@@ -89,7 +100,9 @@ async function open(browser, server, { body = TAG, head = "", wait = true, ...co
   });
   page.on("pageerror", (error) => problems.push(String(error)));
   await page.addInitScript(() => {
-    addEventListener("securitypolicyviolation", (e) => console.error(`violates ${e.violatedDirective}`));
+    addEventListener("securitypolicyviolation", (e) =>
+      console.error(`violates ${e.violatedDirective}`),
+    );
     globalThis.frames_requested = 0;
     const request = globalThis.requestAnimationFrame;
     globalThis.requestAnimationFrame = (callback) => {
@@ -98,7 +111,10 @@ async function open(browser, server, { body = TAG, head = "", wait = true, ...co
     };
   });
   await page.goto(server.origin + path);
-  if (wait) await page.evaluate(() => Promise.all([...document.querySelectorAll("backcut-set")].map((e) => e.ready)));
+  if (wait)
+    await page.evaluate(() =>
+      Promise.all([...document.querySelectorAll("backcut-set")].map((e) => e.ready)),
+    );
   return { page, problems };
 }
 
@@ -126,10 +142,17 @@ export function event(page, name) {
 /** A number over a canvas's pixels; 0 is the court, 1 the movers, 2 and 3 the strip. */
 export function pixels(page, canvas) {
   return page.evaluate((index) => {
-    const found = document.querySelector("backcut-set").shadowRoot.querySelectorAll("canvas")[index];
+    const found = document.querySelector("backcut-set").shadowRoot.querySelectorAll("canvas")[
+      index
+    ];
     const { data } = found.getContext("2d").getImageData(0, 0, found.width, found.height);
     let hash = 0;
     for (const byte of data) hash = (Math.imul(hash, 31) + byte) | 0;
-    return { hash, painted: data.some((byte) => byte !== 0), width: found.width, height: found.height };
+    return {
+      hash,
+      painted: data.some((byte) => byte !== 0),
+      width: found.width,
+      height: found.height,
+    };
   }, canvas);
 }

@@ -95,7 +95,11 @@ test("a set that loops starts again and does not end", async (t) => {
 
 test("each speed is pressed alone and sets the rate", async (t) => {
   const { page } = await open(t);
-  for (const [word, rate] of [["Slow", 0.25], ["Half", 0.5], ["Game speed", 1]]) {
+  for (const [word, rate] of [
+    ["Slow", 0.25],
+    ["Half", 0.5],
+    ["Game speed", 1],
+  ]) {
     await button(page, word).click();
     assert.equal(await property(page, "playbackRate"), rate);
     const pressed = page.locator(".row.first [aria-pressed=true]");
@@ -175,7 +179,10 @@ test("events come in the media element's order", async (t) => {
 });
 
 test("whoever asks for less motion gets pictures, beat by beat", async (t) => {
-  const { page } = await open(t, { reducedMotion: "reduce", body: '<backcut-set src="/set.json" autoplay></backcut-set>' });
+  const { page } = await open(t, {
+    reducedMotion: "reduce",
+    body: '<backcut-set src="/set.json" autoplay></backcut-set>',
+  });
   const opened = await property(page, "currentTime");
   assert.ok(opened > 0, "opens on the last picture of the first beat");
   await button(page, "Next beat").first().click();

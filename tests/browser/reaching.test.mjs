@@ -34,7 +34,10 @@ test("dragging in the strip scrubs, and the slider says where", async (t) => {
   const time = await property(page, "currentTime");
   assert.ok(Math.abs(time / duration - 0.75) < 0.01, `${time}`);
   const text = await page.getByRole("slider").getAttribute("aria-valuetext");
-  assert.match(text, new RegExp(`^${time.toFixed(1)} seconds of ${duration.toFixed(1)}, beat \\d: .+`));
+  assert.match(
+    text,
+    new RegExp(`^${time.toFixed(1)} seconds of ${duration.toFixed(1)}, beat \\d: .+`),
+  );
 });
 
 test("scrubbing while it plays goes on playing from there", async (t) => {
@@ -93,10 +96,15 @@ test("keys with a modifier are the browser's", async (t) => {
 });
 
 test("a finger that goes down the strip scrolls the page, one that goes along it scrubs", async (t) => {
-  const { page } = await open(t, { viewport: { width: 390, height: 500 }, hasTouch: true, isMobile: true });
+  const { page } = await open(t, {
+    viewport: { width: 390, height: 500 },
+    hasTouch: true,
+    isMobile: true,
+  });
   const client = await page.context().newCDPSession(page);
   const swipe = async (from, to) => {
-    const touch = (type, touchPoints) => client.send("Input.dispatchTouchEvent", { type, touchPoints });
+    const touch = (type, touchPoints) =>
+      client.send("Input.dispatchTouchEvent", { type, touchPoints });
     await touch("touchStart", [from]);
     for (let i = 1; i <= 10; i += 1) {
       const at = (axis) => from[axis] + ((to[axis] - from[axis]) * i) / 10;
@@ -136,7 +144,11 @@ test("on a phone the rows fold, the lists choose, more unrolls the key", async (
   assert.equal(await key.isVisible(), true);
 });
 
-for (const [width, colorScheme] of [[820, "light"], [820, "dark"], [390, "light"]]) {
+for (const [width, colorScheme] of [
+  [820, "light"],
+  [820, "dark"],
+  [390, "light"],
+]) {
   test(`an audit finds nothing at ${width} px, ${colorScheme}`, async (t) => {
     const { page } = await open(t, { viewport: { width, height: 900 }, colorScheme, body: TAG });
     await page.evaluate(AXE);
@@ -148,8 +160,13 @@ for (const [width, colorScheme] of [[820, "light"], [820, "dark"], [390, "light"
 
 test("every button is at least 24 px wide and high, 44 on a phone", async (t) => {
   const { page } = await open(t, { viewport: { width: 390, height: 844 } });
-  for (const button of await page.locator(".controls button:visible, .controls select:visible").all()) {
+  for (const button of await page
+    .locator(".controls button:visible, .controls select:visible")
+    .all()) {
     const box = await button.boundingBox();
-    assert.ok(box.width >= 44 && box.height >= 44, `${await button.textContent()}: ${box.width} × ${box.height}`);
+    assert.ok(
+      box.width >= 44 && box.height >= 44,
+      `${await button.textContent()}: ${box.width} × ${box.height}`,
+    );
   }
 });

@@ -30,7 +30,10 @@ test("nothing in it is evaluated from text, and no address is built in", () => {
   const text = readFileSync(new URL("backcut.js", pkg), "utf8");
   assert.doesNotMatch(text, /\beval\(|new Function\(|blob:/);
   const addresses = text.match(/https?:\/\/[\w./-]+/g) ?? [];
-  assert.deepEqual(addresses.filter((a) => a !== "http://www.w3.org/2000/svg"), []);
+  assert.deepEqual(
+    addresses.filter((a) => a !== "http://www.w3.org/2000/svg"),
+    [],
+  );
 });
 
 test("a server may import it: nothing happens", async () => {

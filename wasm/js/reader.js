@@ -86,7 +86,11 @@ export class Reader {
     this.#floor.node,
     this.#movers.node,
   );
-  #more = button({ class: "cell word narrow-only", "aria-expanded": "false" }, () => this.#toggleMore(), "More");
+  #more = button(
+    { class: "cell word narrow-only", "aria-expanded": "false" },
+    () => this.#toggleMore(),
+    "More",
+  );
   #heading;
   #caption;
   #strip;
@@ -113,7 +117,13 @@ export class Reader {
       { class: "controls", part: PART.controls },
       make("div", { class: "row first" }, play, beat, frame, ...this.#speed.nodes.words),
       this.#follow.nodes.row,
-      make("div", { class: "row narrow-only" }, this.#speed.nodes.list, this.#follow.nodes.list, this.#more),
+      make(
+        "div",
+        { class: "row narrow-only" },
+        this.#speed.nodes.list,
+        this.#follow.nodes.list,
+        this.#more,
+      ),
     );
     this.node = make(
       "section",
@@ -146,7 +156,10 @@ export class Reader {
     const beats = Array.from(play.beatStarts, (_, i) => i);
     this.#titles = beats.map((i) => play.beatTitle(i));
     this.#heading.show(play);
-    this.#caption.show(this.#titles, beats.map((i) => play.caption(i)));
+    this.#caption.show(
+      this.#titles,
+      beats.map((i) => play.caption(i)),
+    );
     this.node.setAttribute("aria-label", play.title);
     this.node.dataset.state = "open";
     this.layout();
@@ -164,7 +177,8 @@ export class Reader {
   /** Takes the width it has, and paints all anew. */
   layout() {
     const style = getComputedStyle(this.node);
-    const inside = this.node.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight);
+    const inside =
+      this.node.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight);
     // Nothing is seen of an element without a size; it is asked again once it has one.
     if (!(inside > 0)) return;
     this.#width = Math.floor(inside);
@@ -190,7 +204,14 @@ export class Reader {
   /** Brings everything up to date; for changes of state, not for each frame. */
   update() {
     const { state } = this;
-    for (const part of [this.#heading, this.#caption, this.#transport, this.#speed, this.#follow, this.#key]) {
+    for (const part of [
+      this.#heading,
+      this.#caption,
+      this.#transport,
+      this.#speed,
+      this.#follow,
+      this.#key,
+    ]) {
       part.update(state);
     }
     this.#strip.tell(state);

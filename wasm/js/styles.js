@@ -14,7 +14,9 @@ function colours(column) {
   return COLOURS.map((row) => `--_${row[0]}: var(--backcut-${row[0]}, ${row[column]});`).join(" ");
 }
 
-const FACE = FACES.map(([name, stack]) => `--_${name}: var(--backcut-${name}, ${stack});`).join(" ");
+const FACE = FACES.map(([name, stack]) => `--_${name}: var(--backcut-${name}, ${stack});`).join(
+  " ",
+);
 
 const CSS = `
 :host { ${FACE} ${colours(LIGHT)}

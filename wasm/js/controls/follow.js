@@ -18,7 +18,11 @@ export class Follow {
   constructor(ask) {
     this.#all = button({ class: "word", "data-word": "all" }, () => ask.follow(0), "all");
     this.#players = PLAYERS.map((n) =>
-      button({ class: "who", "aria-label": `Follow ${n}` }, () => ask.follow(1 << (n - 1)), body(n)),
+      button(
+        { class: "who", "aria-label": `Follow ${n}` },
+        () => ask.follow(1 << (n - 1)),
+        body(n),
+      ),
     );
     this.#list = choice(
       "Follow",

@@ -16,7 +16,10 @@ const MARKS = /** @type {const} */ ([
   ["screen", "M1 7 H28 M28 1 V13"],
   ["hand-off", "M1 7 H29 M13 2 V12 M17 2 V12"],
   ["shot", "M1 5 H25 M1 9 H25 M21 1 L29 7 L21 13"],
-  ["waits", "M2 7 h.1 M6 7 h.1 M10 7 h.1 M14 7 h.1 M18 7 h.1 M22 7 h.1 M27 7 m-2 0 a2 2 0 1 0 4 0 a2 2 0 1 0 -4 0"],
+  [
+    "waits",
+    "M2 7 h.1 M6 7 h.1 M10 7 h.1 M14 7 h.1 M18 7 h.1 M22 7 h.1 M27 7 m-2 0 a2 2 0 1 0 4 0 a2 2 0 1 0 -4 0",
+  ],
 ]);
 
 export class Key {
