@@ -4,7 +4,7 @@
 
 import { SetError } from "./fault.js";
 import { onKey } from "./keys.js";
-import { Play, loadWasm } from "./load.js";
+import { Play, byteLimit, loadWasm } from "./load.js";
 import { run, stop, unwatch, watch } from "./loop.js";
 import { ATTRIBUTE, EVENT, FRAME } from "./names.js";
 import { Player } from "./player.js";
@@ -250,7 +250,9 @@ export class BackcutSet extends Base {
   #open(wasm, bytes) {
     const court = this.getAttribute(ATTRIBUTE.court);
     const level = this.getAttribute(ATTRIBUTE.level);
-    const play = Play.open(bytes, court, level, this.hasAttribute(ATTRIBUTE.mirrored));
+    // More is refused anyway, and need not be copied to be refused.
+    const enough = bytes.subarray(0, byteLimit() + 1);
+    const play = Play.open(enough, court, level, this.hasAttribute(ATTRIBUTE.mirrored));
     this.#play?.free();
     this.#play = play;
     this.#view = new FrameView(wasm.memory);

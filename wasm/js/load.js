@@ -2,7 +2,13 @@
  * Loads the wasm module, once a page, streaming where the server's media type allows it.
  */
 
-import init, { Palette, Play, emptyCourtHeight, paintEmptyCourt } from "../pkg/raw/backcut.js";
+import init, {
+  Palette,
+  Play,
+  byteLimit,
+  emptyCourtHeight,
+  paintEmptyCourt,
+} from "../pkg/raw/backcut.js";
 
 /** The published module names its own wasm file; the sources use what wasm-pack made. */
 const file = typeof WASM_FILE === "string" ? WASM_FILE : "../pkg/raw/backcut_bg.wasm";
@@ -31,4 +37,4 @@ async function start() {
   return init({ module_or_path: response });
 }
 
-export { Palette, Play, emptyCourtHeight, paintEmptyCourt };
+export { Palette, Play, byteLimit, emptyCourtHeight, paintEmptyCourt };

@@ -196,7 +196,7 @@ export class Reader {
     this.#palette = paletteOf(this.#host);
     this.#paintFloor(this.#palette);
     if (!this.#play) return;
-    this.#strip.layout(this.#play, this.#width, this.state);
+    this.#key.paint(this.#play, this.#palette, this.#width);
     this.#painted = "";
     this.update();
   }
@@ -228,13 +228,15 @@ export class Reader {
     this.#movers.paint((context, density) =>
       play.paintMovers(context, palette, this.#width, density, time, this.follow),
     );
-    this.#strip.place(time);
     const painted = `${this.#player.beat} ${this.follow}`;
-    if (painted === this.#painted) return;
-    this.#painted = painted;
-    const { state } = this;
-    this.#caption.update(state);
-    this.#strip.paint(play, palette, state);
+    if (painted !== this.#painted) {
+      this.#painted = painted;
+      const { state } = this;
+      this.#caption.update(state);
+      this.#strip.layout(play, this.#width, state);
+      this.#strip.paint(play, palette, state);
+    }
+    this.#strip.place(time);
   }
 
   /** Has the beat read out. */
@@ -255,6 +257,7 @@ export class Reader {
     this.#floor.release();
     this.#movers.release();
     this.#strip.release();
+    this.#key.release();
     this.#painted = "";
   }
 

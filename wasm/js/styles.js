@@ -43,7 +43,7 @@ header { padding-block-end: 4px; }
 header .word, .line .scale, .fold { margin-inline-start: auto; }
 
 .court { position: relative; aspect-ratio: 15.8 / 9.8; touch-action: pan-y pinch-zoom; }
-.court canvas, .strip canvas { position: absolute; inset: 0 auto auto 0; display: block; }
+.court canvas, .strip canvas, .marks canvas { position: absolute; inset: 0 auto auto 0; display: block; }
 slot { display: none; }
 [data-state="loading"][data-poster] slot { display: block; }
 [data-state="loading"][data-poster] .court { display: none; }
@@ -55,10 +55,10 @@ slot { display: none; }
 
 .strip { position: relative; block-size: 196px; touch-action: pan-y; cursor: ew-resize;
   user-select: none; -webkit-user-select: none; direction: ltr; }
-.playhead { position: absolute; inset: 25px auto 20px 0; inline-size: 2px; background: var(--_ink); pointer-events: none; }
-.tab { position: absolute; inset: auto auto 0 0; inline-size: 60px; block-size: 21px; border-radius: 2px;
+.playhead { position: absolute; inset: 25px auto auto 0; inline-size: 2px; background: var(--_ink); pointer-events: none; }
+.tab { position: absolute; inset: 0 auto auto 0; inline-size: 60px; block-size: 21px; border-radius: 2px;
   background: var(--_ink); color: var(--_paper); font: 600 12.5px/21px var(--_sans); text-align: center; pointer-events: none; }
-[data-state="loading"] .playhead, [data-state="loading"] .tab { display: none; }
+[data-state="loading"] :is(.playhead, .tab, .key) { display: none; }
 
 button, select { font: inherit; color: inherit; background: none; border: 0; border-radius: 0; margin: 0; padding: 0; cursor: pointer; }
 button, select, [role="slider"], a { outline-offset: 2px; }
@@ -102,12 +102,8 @@ header .word { min-block-size: 28px; padding: 0; }
 .choice .chevron { position: absolute; inset-inline-end: 10px; pointer-events: none; }
 @media (hover: hover) { button:hover, .choice:hover { text-decoration: underline; text-underline-offset: 3px; } }
 
-.key { display: flex; flex-wrap: wrap; padding-block-start: 12px; font-size: 13px; color: var(--_ink); }
-.key ul { display: flex; flex-wrap: wrap; flex: 1; justify-content: space-between; gap: 4px 16px; list-style: none; }
-.key li { display: flex; align-items: center; gap: 6px; }
-.mark { inline-size: 30px; block-size: 14px; }
-.mark path { stroke-width: 1.8; stroke-linecap: butt; }
-.key li:last-child path { stroke-linecap: round; stroke-width: 2; fill: currentColor; }
+.key { padding-block-start: 10px; }
+.marks { position: relative; }
 
 .fault { display: none; padding-block: 14px 4px; }
 .fault p { margin-block-start: 6px; font: 16.5px/1.35 var(--_serif); overflow-wrap: anywhere; }
@@ -135,7 +131,6 @@ header .word { min-block-size: 28px; padding: 0; }
 [data-narrow] .choice { justify-content: flex-start; }
 [data-narrow] .key { display: none; }
 [data-narrow][data-more] .key { display: block; padding-block: 16px 6px; }
-[data-narrow] .key ul { justify-content: flex-start; margin-block-end: 8px; }
 
 :host(:fullscreen), :host(.full) { max-inline-size: none; overflow: auto; background: var(--_paper); }
 :host(.full) { position: fixed; inset: 0; z-index: 2147483647; }

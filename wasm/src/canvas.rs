@@ -120,6 +120,19 @@ impl Brush<'_> {
                 role,
                 style,
             } => self.text(*at, text, *role, style),
+            Item::Clip(area) => {
+                // So that what is restored later is known.
+                self.dash_with(None);
+                self.context.save();
+                self.context.begin_path();
+                self.context.rect(area.x, area.y, area.width, area.height);
+                self.context.clip();
+            }
+            Item::Unclip => {
+                self.context.restore();
+                // The context forgot what was set since the clip; so must this.
+                (self.fill, self.stroke, self.dash) = (None, None, None);
+            }
         }
     }
 

@@ -1,6 +1,6 @@
 //! Faults as plain objects, so that a page can show them without a class of ours.
 
-use backcut::fault::{Fault, Faults};
+use backcut::fault::{Fault, Faults, Place};
 use js_sys::{Array, Object, Reflect};
 use wasm_bindgen::JsValue;
 
@@ -10,6 +10,18 @@ pub(crate) fn thrown(faults: &Faults) -> JsValue {
     let list: Array = faults.list.iter().map(object).collect();
     set(&list, "more", count(faults.more));
     list.into()
+}
+
+/// The fault of a page that asks for something unknown, for example a court by a wrong name.
+pub(crate) fn unknown(what: &str, name: &str, allowed: &[&str]) -> Fault {
+    Fault {
+        code: "unknown-option",
+        place: Place::default(),
+        found: format!("the page asks for the {what} “{name}”"),
+        allowed: allowed.join(", "),
+        help: None,
+        related: Vec::new(),
+    }
 }
 
 fn object(fault: &Fault) -> JsValue {

@@ -8,7 +8,6 @@ mod canvas;
 mod fault;
 mod frame;
 mod play;
-mod stub;
 
 pub use canvas::Palette;
-pub use play::{Play, empty_court_height, paint_empty_court};
+pub use play::{Play, byte_limit, empty_court_height, paint_empty_court};

@@ -21,6 +21,7 @@ export class Strip {
   #ask;
   #width = 0;
   #left = 0;
+  #right = 1;
   #duration = 1;
   node;
 
@@ -40,12 +41,20 @@ export class Strip {
   }
 
   /** Takes a width. @param {Play} play @param {number} width @param {State} state */
-  layout(play, width, state) {
-    const height = play.stripHeight(width, state.folded);
+  layout(play, width, { follow, folded }) {
+    const [left = 0, right = 1, header = 0, ruler = 0, height = 0] = play.stripGeometry(
+      width,
+      follow,
+      folded,
+    );
     this.#width = width;
-    this.#left = play.stripLeft(width);
+    this.#left = left;
+    this.#right = right;
     this.#duration = Math.max(play.duration, 0.001);
     this.node.style.height = `${height}px`;
+    this.#head.style.top = `${header - 5}px`;
+    this.#head.style.height = `${ruler - header + 8}px`;
+    this.#tab.style.top = `${ruler + 3}px`;
     for (const layer of [this.#done, this.#toCome]) layer.resize(width, height);
   }
 
@@ -61,7 +70,7 @@ export class Strip {
 
   /** Puts the playhead at `time`. @param {number} time */
   place(time) {
-    const x = this.#left + (time / this.#duration) * (this.#width - this.#left);
+    const x = this.#left + (time / this.#duration) * (this.#right - this.#left);
     this.#done.node.style.clipPath = `inset(0 ${this.#width - x}px 0 0)`;
     this.#toCome.node.style.clipPath = `inset(0 0 0 ${x}px)`;
     this.#head.style.transform = `translateX(${x - 1}px)`;
@@ -122,7 +131,7 @@ export class Strip {
     const box = this.node.getBoundingClientRect();
     // A page may show the element scaled; the box is what is seen.
     const x = ((event.clientX - box.left) / box.width) * this.#width;
-    const share = (x - this.#left) / (this.#width - this.#left);
+    const share = (x - this.#left) / (this.#right - this.#left);
     this.#ask.seek(Math.min(1, Math.max(0, share)) * this.#duration);
   }
 }
