@@ -1,1 +1,13 @@
-//! The page side of Backcut: glue from the core to a canvas.
+//! The page side of Backcut: opens a set, hands out frames, paints pictures on a canvas.
+//!
+//! Thin on purpose. Everything that is known about the game lives in the crate `backcut`; here are
+//! only the crossing to JavaScript and the canvas painter, which knows nothing but display lists.
+//! One [`Play`] is one open set; the page frees it when its element leaves the document.
+
+mod canvas;
+mod fault;
+mod frame;
+mod play;
+
+pub use canvas::Palette;
+pub use play::{Play, byte_limit, empty_court_height, paint_empty_court};

@@ -1,0 +1,104 @@
+// Installs what a fresh machine lacks, into this folder where that is possible: the wasm target,
+// the wasm tools, the development packages and, for the tests, a browser. Quick when nothing is
+// missing. Uses only what Node brings, since it runs before anything is installed.
+
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { createHash } from "node:crypto";
+import { pathToFileURL } from "node:url";
+import { find, output, root, run, tools } from "./process.mjs";
+
+const WASM_PACK = "0.15.1";
+const WASM_TARGET = "wasm32-unknown-unknown";
+/** Names under which Chromium is installed, best first. */
+const CHROMIUM = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
+
+/** Ends the run with one sentence about what is missing. */
+function missing(sentence) {
+  console.error(sentence);
+  process.exit(1);
+}
+
+function rust() {
+  if (!find("cargo"))
+    missing("Rust is missing: install it from https://rustup.rs, then run this again.");
+  const rustup = find("rustup");
+  const libraries = output("rustc", ["--print", "target-libdir", "--target", WASM_TARGET]);
+  if (!libraries || !existsSync(libraries)) {
+    if (!rustup)
+      missing(
+        `Rust's target ${WASM_TARGET} is missing: install it with your system's package manager.`,
+      );
+    run("rustup", ["target", "add", WASM_TARGET]);
+  }
+  for (const [component, command] of [
+    ["clippy", "cargo-clippy"],
+    ["rustfmt", "cargo-fmt"],
+  ]) {
+    if (output(command, ["--version"])) continue;
+    if (!rustup)
+      missing(`Rust's ${component} is missing: install it with your system's package manager.`);
+    run("rustup", ["component", "add", component]);
+  }
+}
+
+/** The wasm-bindgen that the lock file names: its command line tool must be of the same version. */
+function lockedBindgen() {
+  const lock = readFileSync(join(root, "Cargo.lock"), "utf8");
+  const version = /name = "wasm-bindgen"\nversion = "([^"]+)"/.exec(lock)?.[1];
+  return version ?? missing("Cargo.lock names no wasm-bindgen.");
+}
+
+function wasmTools() {
+  const wanted = [
+    ["wasm-pack", "wasm-pack", WASM_PACK],
+    ["wasm-bindgen-cli", "wasm-bindgen", lockedBindgen()],
+  ];
+  const lacking = wanted.filter(
+    ([, command, version]) => !output(join(tools, command), ["--version"])?.endsWith(` ${version}`),
+  );
+  if (lacking.length === 0) return;
+  console.log("Building the wasm tools (once, about two minutes)");
+  const crates = lacking.map(([crate, , version]) => `${crate}@${version}`);
+  // Unoptimised and without debug data: they run for seconds, building them takes minutes.
+  run("cargo", ["install", "--locked", "--debug", "--root", join(root, ".tools"), ...crates], {
+    CARGO_PROFILE_DEV_DEBUG: "0",
+    CARGO_TARGET_DIR: join(root, ".tools", "target"),
+  });
+}
+
+function packages() {
+  const lock = createHash("sha256")
+    .update(readFileSync(join(root, "package-lock.json")))
+    .digest("hex");
+  const stamp = join(root, "node_modules", ".installed-from");
+  if (existsSync(stamp) && readFileSync(stamp, "utf8") === lock) return;
+  run("npm", ["ci", "--no-audit", "--no-fund"]);
+  writeFileSync(stamp, lock);
+}
+
+/** The installed Chromium, if any. */
+export function chromium() {
+  return CHROMIUM.map(find).find(Boolean);
+}
+
+function browser() {
+  if (chromium()) return;
+  const isRoot = process.getuid?.() === 0;
+  if (isRoot && find("apt-get")) {
+    run("apt-get", ["update"]);
+    run("apt-get", ["install", "-y", "--no-install-recommends", "chromium", "fonts-dejavu-core"]);
+  }
+  if (!chromium())
+    missing("Chromium is missing: install it, on Debian with `sudo apt-get install chromium`.");
+}
+
+/** Installs what building needs and, with `browsers`, what the browser tests need too. */
+export function setup({ browsers = false } = {}) {
+  rust();
+  packages();
+  wasmTools();
+  if (browsers) browser();
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) setup({ browsers: true });

@@ -1,0 +1,258 @@
+// The element's life in a page: loading, faults, moves, sizes, company.
+
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { SET, TAG, event, pixels, property, start } from "./page.mjs";
+
+let browser;
+before(async () => {
+  browser = await start();
+});
+after(() => browser.stop());
+
+async function open(t, options) {
+  const opened = await browser.open(options);
+  t.after(() => opened.page.close());
+  return opened;
+}
+
+test("it works under a strict policy without one violation", async (t) => {
+  const { page, problems } = await open(t);
+  await page.getByRole("button", { name: "Play", exact: true }).click();
+  await page.getByRole("button", { name: "Pause", exact: true }).click();
+  await page.getByRole("button", { name: "Next beat" }).click();
+  assert.deepEqual(problems, []);
+});
+
+test("it asks its own host and nobody else", async (t) => {
+  const asked = [];
+  const { page } = await open(t, { body: "", wait: false });
+  page.on("request", (request) => asked.push(new URL(request.url())));
+  await page.evaluate(() => {
+    document.querySelector("main").innerHTML = '<backcut-set src="/set.json"></backcut-set>';
+    return document.querySelector("backcut-set").ready;
+  });
+  assert.deepEqual(new Set(asked.map((url) => url.origin)), new Set([browser.server.origin]));
+  assert.equal(asked.filter((url) => url.pathname.endsWith(".wasm")).length, 1);
+});
+
+test("a page without a set loads no wasm", async (t) => {
+  const { page } = await open(t, { body: "" });
+  const names = await page.evaluate(() =>
+    performance.getEntriesByType("resource").map((r) => r.name),
+  );
+  assert.deepEqual(
+    names.filter((name) => name.endsWith(".wasm")),
+    [],
+  );
+});
+
+test("two sets share one module and play for themselves", async (t) => {
+  const { page } = await open(t, { body: TAG + TAG });
+  const result = await page.evaluate(async () => {
+    const [first, second] = document.querySelectorAll("backcut-set");
+    first.currentTime = 2;
+    await second.play();
+    return {
+      first: [first.currentTime, first.paused],
+      second: second.paused,
+      modules: performance.getEntriesByType("resource").filter((r) => r.name.endsWith(".wasm"))
+        .length,
+    };
+  });
+  assert.deepEqual(result, { first: [2, true], second: false, modules: 1 });
+});
+
+test("a file with faults shows the first with its line, and tells the page all", async (t) => {
+  const { page } = await open(t, { body: "", wait: false });
+  const faults = await page.evaluate(
+    () =>
+      new Promise((resolve) => {
+        const set = document.createElement("backcut-set");
+        set.addEventListener("error", (event) => resolve(event.detail.faults));
+        set.src = "/wrong.json";
+        document.querySelector("main").append(set);
+      }),
+  );
+  assert.ok(faults.length >= 1);
+  assert.ok(faults[0].line > 0 && faults[0].code && faults[0].message);
+  const note = page.getByRole("alert");
+  assert.match(await note.textContent(), /This set cannot be shown.*Line \d+/);
+  assert.match(await note.getByRole("link").getAttribute("href"), /wrong\.json$/);
+  assert.ok((await pixels(page, 0)).painted, "the empty court");
+  const rejected = await page.evaluate(() =>
+    document
+      .querySelector("backcut-set")
+      .play()
+      .catch((e) => e.faults.length),
+  );
+  assert.equal(rejected, faults.length);
+});
+
+test("a file that does not come is said so, and a better address mends it", async (t) => {
+  const { page } = await open(t, {
+    body: '<backcut-set src="/nothing.json"></backcut-set>',
+    wait: false,
+  });
+  await page.getByRole("alert").waitFor();
+  const loaded = event(page, "loadedmetadata");
+  await page.evaluate(() => {
+    document.querySelector("backcut-set").src = "/set.json";
+  });
+  await loaded;
+  assert.equal(await page.getByRole("alert").isVisible(), false);
+  assert.equal(await property(page, "error"), null);
+});
+
+test("a set may stand in the page itself", async (t) => {
+  const body = `<backcut-set><script type="application/json">${JSON.stringify(SET)}</script></backcut-set>`;
+  const { page } = await open(t, { body });
+  assert.ok((await property(page, "duration")) > 0);
+});
+
+test("while it waits it says so, and keeps what stood there; play is remembered", async (t) => {
+  let come = () => {};
+  browser.server.answers["/slow.json"] = {
+    type: "application/json",
+    body: JSON.stringify(SET),
+    delay: new Promise((resolve) => (come = resolve)),
+  };
+  const body = '<backcut-set src="/slow.json"><a href="/slow.json">The set</a></backcut-set>';
+  const { page } = await open(t, { body, wait: false });
+  await page.getByText("Loading the set").waitFor();
+  assert.equal(await page.getByRole("link", { name: "The set" }).isVisible(), true);
+  const playing = event(page, "play");
+  await page.getByRole("button", { name: "Play", exact: true }).click();
+  come();
+  await playing;
+  assert.equal(await property(page, "paused"), false);
+  assert.equal(await page.getByRole("link", { name: "The set" }).isVisible(), false);
+});
+
+test("moved in the page it keeps its time and does not load anew", async (t) => {
+  const { page } = await open(t, { body: `${TAG}<div id="there"></div>` });
+  const result = await page.evaluate(async () => {
+    const set = document.querySelector("backcut-set");
+    set.currentTime = 2;
+    await set.play();
+    document.querySelector("#there").append(set);
+    const loads = () =>
+      performance.getEntriesByType("resource").filter((r) => r.name.endsWith("set.json")).length;
+    return {
+      ready: set.readyState,
+      paused: set.paused,
+      time: set.currentTime >= 2,
+      loads: loads(),
+    };
+  });
+  assert.deepEqual(result, { ready: 4, paused: false, time: true, loads: 1 });
+  await event(page, "timeupdate");
+});
+
+test("taken out it lets go, put back it shows the same instant", async (t) => {
+  const { page } = await open(t);
+  const time = await page.evaluate(async () => {
+    const set = document.querySelector("backcut-set");
+    set.currentTime = 2;
+    set.remove();
+    while (set.readyState !== 0) await new Promise((resolve) => setTimeout(resolve, 5));
+    const { width } = set.shadowRoot.querySelector("canvas");
+    const back = new Promise((resolve) =>
+      set.addEventListener("loadedmetadata", resolve, { once: true }),
+    );
+    document.querySelector("main").append(set);
+    await back;
+    return { width, time: set.currentTime };
+  });
+  assert.deepEqual(time, { width: 0, time: 2 });
+  assert.ok((await pixels(page, 1)).painted);
+});
+
+test("it takes the width it gets, at once and sharp", async (t) => {
+  const { page } = await open(t, { deviceScaleFactor: 2 });
+  const wide = await pixels(page, 0);
+  const css = await page.locator(".court canvas").first().boundingBox();
+  assert.equal(wide.width, 2 * css.width);
+  await page.setViewportSize({ width: 400, height: 800 });
+  await page.waitForFunction(
+    (old) => document.querySelector("backcut-set").shadowRoot.querySelector("canvas").width < old,
+    wide.width,
+  );
+  const narrow = await pixels(page, 0);
+  assert.ok(narrow.painted);
+  assert.ok(narrow.width <= 2 * 400);
+});
+
+test("denser than two it does not grow", async (t) => {
+  const { page } = await open(t, { deviceScaleFactor: 3 });
+  const css = await page.locator(".court").boundingBox();
+  assert.ok((await pixels(page, 0)).width <= 2 * css.width + 2);
+});
+
+test("without a size it waits for one", async (t) => {
+  const head = '<link rel="stylesheet" href="/none.css">';
+  browser.server.answers["/none.css"] = { type: "text/css", body: ".none { display: none }" };
+  const { page, problems } = await open(t, { head, body: `<div class="none">${TAG}</div>` });
+  assert.equal((await pixels(page, 1).catch(() => ({ painted: false }))).painted, false);
+  await page.evaluate(() => document.querySelector("div").classList.remove("none"));
+  await page.waitForFunction(
+    () =>
+      document.querySelector("backcut-set").shadowRoot.querySelectorAll("canvas")[1].width > 300,
+  );
+  assert.ok((await pixels(page, 1)).painted);
+  assert.deepEqual(problems, []);
+});
+
+test("a page sets its own colours", async (t) => {
+  const head = '<link rel="stylesheet" href="/own.css">';
+  browser.server.answers["/own.css"] = {
+    type: "text/css",
+    body: "main { --backcut-offence: #ff00ff }",
+  };
+  const { page } = await open(t, { head });
+  const found = await page.evaluate(() => {
+    const canvas = document.querySelector("backcut-set").shadowRoot.querySelectorAll("canvas")[1];
+    const { data } = canvas.getContext("2d").getImageData(0, 0, canvas.width, canvas.height);
+    for (let i = 0; i < data.length; i += 4) {
+      if (data[i] === 255 && data[i + 1] === 0 && data[i + 2] === 255 && data[i + 3] === 255)
+        return true;
+    }
+    return false;
+  });
+  assert.equal(found, true);
+});
+
+test("a second copy of the script leaves the first alone", async (t) => {
+  const { page, problems } = await open(t);
+  await page.evaluate(() => import("/wasm/pkg/backcut.js?again"));
+  assert.deepEqual(problems, ["<backcut-set> is defined already; the first definition stays."]);
+  assert.equal(await property(page, "readyState"), 4);
+});
+
+test("mounted a hundred times the wasm memory stays as it is", async (t) => {
+  const { page } = await open(t, { body: "", wait: false });
+  const grown = await page.evaluate(async () => {
+    const main = document.querySelector("main");
+    const sizes = [];
+    for (let i = 0; i < 100; i += 1) {
+      const set = document.createElement("backcut-set");
+      set.src = "/set.json";
+      main.append(set);
+      await set.ready;
+      sizes.push(set.frame.buffer.byteLength);
+      set.remove();
+      while (set.readyState !== 0) await new Promise((resolve) => setTimeout(resolve, 5));
+    }
+    return sizes.at(-1) - sizes[2];
+  });
+  assert.equal(grown, 0);
+});
+
+test("thirty at once all show their first picture", async (t) => {
+  const { page, problems } = await open(t, { body: TAG.repeat(30) });
+  const times = await page.evaluate(() =>
+    [...document.querySelectorAll("backcut-set")].map((e) => e.readyState),
+  );
+  assert.deepEqual(times, Array(30).fill(4));
+  assert.deepEqual(problems, []);
+});

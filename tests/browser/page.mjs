@@ -1,0 +1,158 @@
+// Opens pages with sets on them in Chromium.
+
+import { execFileSync } from "node:child_process";
+import { chromium } from "playwright-core";
+import { serve } from "./server.mjs";
+
+const NAMES = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
+
+/** A set that lasts some seconds and has several beats. */
+export const SET = {
+  backcut: 1,
+  title: "Harbour",
+  court: "fiba",
+  level: "adult",
+  players: {
+    1: { at: "top", ball: true },
+    2: { at: "left wing" },
+    3: { at: "right wing" },
+    4: { at: "left elbow" },
+    5: { at: "right block" },
+  },
+  beats: [
+    { title: "Enter", actions: [{ who: 1, do: "pass", to: 2 }] },
+    {
+      title: "Cut",
+      actions: [
+        { who: 1, do: "cut", to: "right corner" },
+        { who: 3, do: "cut", to: "top" },
+      ],
+    },
+    { title: "Swing", actions: [{ who: 2, do: "pass", to: 3 }] },
+  ],
+};
+
+/** The same with two places that do not exist. */
+export const WRONG = JSON.stringify(SET, null, 2)
+  .replace('"left elbow"', '"left elbwo"')
+  .replace('"right block"', '"right blokc"');
+
+function executable() {
+  for (const name of NAMES) {
+    try {
+      return execFileSync("sh", ["-c", `command -v ${name}`], { encoding: "utf8" }).trim();
+    } catch {
+      // Not under this name.
+    }
+  }
+  throw new Error("Chromium is missing: run `npm run setup`.");
+}
+
+/** A browser and a server, for one test file. */
+export async function start() {
+  const server = await serve({
+    "/set.json": { type: "application/json", body: JSON.stringify(SET) },
+    "/wrong.json": { type: "application/json", body: WRONG },
+  });
+  const browser = await chromium.launch({
+    executablePath: executable(),
+    args: [
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-background-networking",
+      "--disable-component-update",
+    ],
+  });
+  return {
+    server,
+    browser,
+    async stop() {
+      await browser.close();
+      server.close();
+    },
+    open: (options) => open(browser, server, options),
+  };
+}
+
+let pages = 0;
+
+/**
+ * A page with `body` in it. `problems` collects what the page complains of; a test that expects
+ * none checks that.
+ */
+async function open(browser, server, { body = TAG, head = "", wait = true, ...context } = {}) {
+  const path = `/page-${(pages += 1)}.html`;
+  server.answers[path] = {
+    type: "text/html; charset=utf-8",
+    body: `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>A page</title>
+      <meta name="viewport" content="width=device-width"><link rel="icon" href="/icon">
+      ${head}<script type="module" src="/wasm/pkg/backcut.js"></script></head>
+      <body><main><h1>A page</h1>${body}</main></body></html>`,
+  };
+  server.answers["/icon"] = { type: "image/png" };
+  const page = await browser.newPage({ viewport: { width: 820, height: 1000 }, ...context });
+  page.setDefaultTimeout(15_000);
+  const problems = [];
+  page.on("console", (message) => {
+    // Reading pixels back is what these tests do, not what the element does.
+    if (message.text().includes("getImageData")) return;
+    if (["error", "warning"].includes(message.type())) problems.push(message.text());
+  });
+  page.on("pageerror", (error) => problems.push(String(error)));
+  await page.addInitScript(() => {
+    addEventListener("securitypolicyviolation", (e) =>
+      console.error(`violates ${e.violatedDirective}`),
+    );
+    globalThis.frames_requested = 0;
+    const request = globalThis.requestAnimationFrame;
+    globalThis.requestAnimationFrame = (callback) => {
+      globalThis.frames_requested += 1;
+      return request(callback);
+    };
+  });
+  await page.goto(server.origin + path);
+  if (wait)
+    await page.evaluate(() =>
+      Promise.all([...document.querySelectorAll("backcut-set")].map((e) => e.ready)),
+    );
+  return { page, problems };
+}
+
+/** One set. */
+export const TAG = '<backcut-set src="/set.json"></backcut-set>';
+
+/** A property of the first set on the page. */
+export function property(page, name) {
+  return page.evaluate((key) => document.querySelector("backcut-set")[key], name);
+}
+
+/** Resolves with the first event of that name on the first set; ask before doing what causes it. */
+export function event(page, name) {
+  return page.evaluate(
+    (type) =>
+      new Promise((resolve, reject) => {
+        const set = document.querySelector("backcut-set");
+        set.addEventListener(type, () => resolve(true), { once: true });
+        setTimeout(() => reject(new Error(`no ${type} came`)), 15_000);
+      }),
+    name,
+  );
+}
+
+/** A number over a canvas's pixels; 0 is the court, 1 the movers, 2 and 3 the strip. */
+export function pixels(page, canvas) {
+  return page.evaluate((index) => {
+    const found = document.querySelector("backcut-set").shadowRoot.querySelectorAll("canvas")[
+      index
+    ];
+    const { data } = found.getContext("2d").getImageData(0, 0, found.width, found.height);
+    let hash = 0;
+    for (const byte of data) hash = (Math.imul(hash, 31) + byte) | 0;
+    return {
+      hash,
+      painted: data.some((byte) => byte !== 0),
+      width: found.width,
+      height: found.height,
+    };
+  }, canvas);
+}

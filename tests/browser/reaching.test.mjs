@@ -1,0 +1,172 @@
+// Mouse, finger, keyboard and assistive technology.
+
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { after, before, test } from "node:test";
+import { TAG, property, start } from "./page.mjs";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+let browser;
+before(async () => {
+  browser = await start();
+});
+after(() => browser.stop());
+
+async function open(t, options) {
+  const opened = await browser.open(options);
+  t.after(() => opened.page.close());
+  return opened;
+}
+
+test("dragging in the strip scrubs, and the slider says where", async (t) => {
+  const { page } = await open(t);
+  const box = await page.getByRole("slider").boundingBox();
+  const at = (share) => box.x + 30 + share * (box.width - 31);
+  await page.mouse.move(at(0.25), box.y + 80);
+  await page.mouse.down();
+  const duration = await property(page, "duration");
+  assert.ok(Math.abs((await property(page, "currentTime")) / duration - 0.25) < 0.01);
+  await page.mouse.move(at(0.5), box.y + 80, { steps: 4 });
+  await page.mouse.move(at(0.75), box.y + 300, { steps: 4 });
+  await page.mouse.up();
+  const time = await property(page, "currentTime");
+  assert.ok(Math.abs(time / duration - 0.75) < 0.01, `${time}`);
+  const text = await page.getByRole("slider").getAttribute("aria-valuetext");
+  assert.match(
+    text,
+    new RegExp(`^${time.toFixed(1)} seconds of ${duration.toFixed(1)}, beat \\d: .+`),
+  );
+});
+
+test("scrubbing while it plays goes on playing from there", async (t) => {
+  const { page } = await open(t);
+  await page.getByRole("button", { name: "Play", exact: true }).click();
+  const box = await page.getByRole("slider").boundingBox();
+  await page.mouse.move(box.x + box.width / 2, box.y + 60);
+  await page.mouse.down();
+  const held = await property(page, "currentTime");
+  assert.equal(await property(page, "currentTime"), held);
+  await page.mouse.up();
+  assert.equal(await property(page, "paused"), false);
+});
+
+test("keys act with the focus inside, and only then", async (t) => {
+  const { page } = await open(t);
+  await page.keyboard.press(".");
+  assert.equal(await property(page, "currentTime"), 0);
+  await page.getByRole("slider").focus();
+  const time = () => property(page, "currentTime");
+  await page.keyboard.press("ArrowRight");
+  assert.equal(await time(), 1);
+  await page.keyboard.press("ArrowLeft");
+  assert.equal(await time(), 0);
+  await page.keyboard.press(".");
+  assert.ok(Math.abs((await time()) - 1 / 30) < 1e-9);
+  await page.keyboard.press(",");
+  assert.ok(Math.abs(await time()) < 1e-9);
+  await page.keyboard.press("End");
+  assert.equal(await time(), await property(page, "duration"));
+  await page.keyboard.press("Home");
+  assert.equal(await time(), 0);
+  await page.keyboard.press("PageUp");
+  assert.ok((await time()) > 0);
+  await page.keyboard.press("3");
+  assert.equal(await page.locator("[aria-label='Follow 3']").getAttribute("aria-pressed"), "true");
+  await page.keyboard.press("0");
+  assert.equal(await page.locator("[aria-label='Follow 3']").getAttribute("aria-pressed"), "false");
+  await page.keyboard.press(" ");
+  assert.equal(await property(page, "paused"), false);
+});
+
+test("space on a button presses that button and nothing else", async (t) => {
+  const { page } = await open(t);
+  await page.getByRole("button", { name: "Half", exact: true }).focus();
+  await page.keyboard.press(" ");
+  assert.equal(await property(page, "playbackRate"), 0.5);
+  assert.equal(await property(page, "paused"), true);
+});
+
+test("keys with a modifier are the browser's", async (t) => {
+  const { page } = await open(t);
+  await page.getByRole("slider").focus();
+  await page.keyboard.press("Alt+ArrowRight");
+  assert.equal(await property(page, "currentTime"), 0);
+});
+
+test("a finger that goes down the strip scrolls the page, one that goes along it scrubs", async (t) => {
+  const { page } = await open(t, {
+    viewport: { width: 390, height: 500 },
+    hasTouch: true,
+    isMobile: true,
+  });
+  const client = await page.context().newCDPSession(page);
+  const swipe = async (from, to) => {
+    const touch = (type, touchPoints) =>
+      client.send("Input.dispatchTouchEvent", { type, touchPoints });
+    await touch("touchStart", [from]);
+    for (let i = 1; i <= 10; i += 1) {
+      const at = (axis) => from[axis] + ((to[axis] - from[axis]) * i) / 10;
+      await touch("touchMove", [{ x: at("x"), y: at("y") }]);
+    }
+    await touch("touchEnd", []);
+  };
+  const slider = page.getByRole("slider");
+  await slider.scrollIntoViewIfNeeded();
+  const scrolled = () => page.evaluate(() => scrollY);
+  let box = await slider.boundingBox();
+  const y = box.y + box.height / 2;
+  const along = { x: box.x + box.width * 0.8, y };
+  await swipe({ x: box.x + 60, y }, along);
+  const scrubbed = await property(page, "currentTime");
+  assert.ok(scrubbed > 1, `${scrubbed}`);
+  const before = await scrolled();
+  box = await slider.boundingBox();
+  const middle = { x: box.x + 100, y: box.y + box.height / 2 };
+  await swipe(middle, { x: middle.x, y: middle.y - 120 });
+  await page.waitForFunction((top) => scrollY > top, before);
+  assert.equal(await property(page, "currentTime"), scrubbed);
+});
+
+test("on a phone the rows fold, the lists choose, more unrolls the key", async (t) => {
+  const { page } = await open(t, { viewport: { width: 390, height: 844 } });
+  const height = async () => (await page.getByRole("slider").boundingBox()).height;
+  const folded = await height();
+  await page.getByRole("button", { name: "all rows" }).click();
+  assert.ok((await height()) > folded);
+  await page.getByRole("combobox", { name: "Speed" }).selectOption("Half speed");
+  assert.equal(await property(page, "playbackRate"), 0.5);
+  await page.getByRole("combobox", { name: "Follow" }).selectOption("Follow 2");
+  const key = page.locator(".key");
+  assert.equal(await key.isVisible(), false);
+  await page.getByRole("button", { name: "More" }).click();
+  assert.equal(await key.isVisible(), true);
+});
+
+for (const [width, colorScheme] of [
+  [820, "light"],
+  [820, "dark"],
+  [390, "light"],
+]) {
+  test(`an audit finds nothing at ${width} px, ${colorScheme}`, async (t) => {
+    const { page } = await open(t, { viewport: { width, height: 900 }, colorScheme, body: TAG });
+    await page.evaluate(AXE);
+    const { violations } = await page.evaluate(() => globalThis.axe.run("backcut-set"));
+    const told = violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html).join(" ")}`);
+    assert.deepEqual(told, []);
+  });
+}
+
+test("every button is at least 24 px wide and high, 44 on a phone", async (t) => {
+  const { page } = await open(t, { viewport: { width: 390, height: 844 } });
+  for (const button of await page
+    .locator(".controls button:visible, .controls select:visible")
+    .all()) {
+    const box = await button.boundingBox();
+    assert.ok(
+      box.width >= 44 && box.height >= 44,
+      `${await button.textContent()}: ${box.width} × ${box.height}`,
+    );
+  }
+});

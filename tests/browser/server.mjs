@@ -1,0 +1,48 @@
+// A static web server for the tests: the right media types, and the policy that the package
+// promises to get by with. Nothing is cached.
+
+import { readFile } from "node:fs/promises";
+import { createServer } from "node:http";
+import { extname, join, normalize } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+
+const TYPES = {
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".json": "application/json",
+  ".wasm": "application/wasm",
+};
+
+/** The policy under which everything must work. */
+export const POLICY = "default-src 'self'; script-src 'self' 'wasm-unsafe-eval'";
+
+/**
+ * Serves the project's folder on a free local port.
+ *
+ * @param {Record<string, { status?: number, type?: string, body?: string, delay?: Promise<void> }>} answers
+ *     answers of its own, by path
+ */
+export async function serve(answers = {}) {
+  const server = createServer(async (request, response) => {
+    const path = new URL(request.url ?? "/", "http://localhost").pathname;
+    const own = answers[path];
+    try {
+      await own?.delay;
+      const body = own ? (own.body ?? "") : await readFile(join(root, normalize(path)));
+      const type = own?.type ?? TYPES[extname(path)] ?? "application/octet-stream";
+      response.writeHead(own?.status ?? 200, {
+        "content-type": type,
+        "content-security-policy": POLICY,
+        "cache-control": "no-store",
+      });
+      response.end(body);
+    } catch {
+      response.writeHead(404, { "content-type": "text/plain" }).end();
+    }
+  });
+  await new Promise((resolve) => server.listen(0, "127.0.0.1", resolve));
+  const { port } = server.address();
+  return { origin: `http://127.0.0.1:${port}`, close: () => server.close(), answers };
+}

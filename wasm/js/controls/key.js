@@ -1,0 +1,34 @@
+/** What each mark on the court and in the strip means. */
+
+import { make, write } from "../build.js";
+import { PART } from "../names.js";
+import { Surface } from "../surface.js";
+import { scaleNote } from "./caption.js";
+
+/** @import { Palette, Play } from "../load.js" */
+/** @import { State } from "../reader.js" */
+
+export class Key {
+  #marks = new Surface();
+  #picture = make("div", { class: "marks", role: "img" }, this.#marks.node);
+  #scale = make("p", { class: "scale narrow-only" });
+  node = make("div", { class: "key", part: PART.key }, this.#picture, this.#scale);
+
+  /** @param {Play} play @param {Palette} palette @param {number} width */
+  paint(play, palette, width) {
+    const height = play.keyHeight(width);
+    this.#picture.style.height = `${height}px`;
+    this.#picture.setAttribute("aria-label", `Key of marks: ${play.keyWords.join(", ")}`);
+    this.#marks.resize(width, height);
+    this.#marks.paint((context, density) => play.paintKey(context, palette, width, density));
+  }
+
+  /** @param {State} state */
+  update({ bodyScale }) {
+    write(this.#scale, scaleNote(bodyScale));
+  }
+
+  release() {
+    this.#marks.release();
+  }
+}

@@ -1,0 +1,455 @@
+/**
+ * The custom element: its life in the page, its attributes, its events.
+ */
+
+import { SetError } from "./fault.js";
+import { onKey } from "./keys.js";
+import { Play, byteLimit, loadWasm } from "./load.js";
+import { run, stop, unwatch, watch } from "./loop.js";
+import { ATTRIBUTE, EVENT, FRAME } from "./names.js";
+import { Player } from "./player.js";
+import { Reader } from "./reader.js";
+import { styles } from "./styles.js";
+import { FrameView } from "./view.js";
+
+/** @import { Commands } from "./reader.js" */
+/** @import { EventName } from "./names.js" */
+
+/** So long nothing is said about a set that is on its way, milliseconds. */
+const PATIENCE_MS = 400;
+/** So long what was taken out of the page may come back without loading anew, milliseconds. */
+const GRACE_MS = 50;
+
+/** A page has it; a server, which only imports, does not. */
+const Base = /** @type {typeof HTMLElement} */ (globalThis.HTMLElement ?? class {});
+
+/**
+ * One set, playing.
+ *
+ * @attr {string} src - address of the set file; without it, a JSON script child is read
+ * @attr {boolean} autoplay - plays by itself once half of it is seen
+ * @attr {boolean} loop - starts again at the end
+ * @attr {string} court - rule set to show it on
+ * @attr {string} level - level of the athletes
+ * @attr {boolean} mirrored - left and right change places
+ * @attr {string} follow - the followed players, as `3` or `1 4`
+ * @attr {string} theme - `light` or `dark`
+ * @fires loadedmetadata, play, pause, seeking, seeked, timeupdate, ratechange, ended, error
+ */
+export class BackcutSet extends Base {
+  static observedAttributes = Object.values(ATTRIBUTE);
+
+  #player = new Player((name) => this.#onPlayer(name));
+  #reader;
+  #play = /** @type {Play | undefined} */ (undefined);
+  #view = /** @type {FrameView | undefined} */ (undefined);
+  #error = /** @type {SetError | null} */ (null);
+  #ready = /** @type {PromiseWithResolvers | undefined} */ (undefined);
+  /** Ends the load that is under way. */
+  #loading = /** @type {AbortController | undefined} */ (undefined);
+  /** Ends what listens to the page. */
+  #listening = /** @type {AbortController | undefined} */ (undefined);
+  #releasing = 0;
+  #near = false;
+  #seen = false;
+  #scrubbing = false;
+  /** Whether something changed while nobody saw it. */
+  #stale = false;
+  #started = false;
+
+  constructor() {
+    super();
+    const root = this.attachShadow({ mode: "open" });
+    root.adoptedStyleSheets = [styles()];
+    this.#reader = new Reader(this, this.#player, this.#commands());
+    root.append(this.#reader.node);
+    root.addEventListener("keydown", (event) => {
+      if (event instanceof KeyboardEvent) onKey(event, this.#commands());
+    });
+  }
+
+  // -- life ---------------------------------------------------------------------------------
+
+  connectedCallback() {
+    clearTimeout(this.#releasing);
+    if (this.#listening) {
+      // It was only moved.
+      this.#settle();
+      return;
+    }
+    this.#listening = new AbortController();
+    this.#listen(this.#listening.signal);
+    watch(this, {
+      onNear: (near) => {
+        this.#near = near;
+        this.#settle();
+      },
+      onSeen: (seen) => {
+        this.#seen = seen;
+        this.#startBySelf();
+      },
+      onSize: () => this.#guarded(() => this.#reader.layout()),
+    });
+    this.#load();
+  }
+
+  /** Moved within the page by `moveBefore`: nothing to do, and nothing is lost. */
+  connectedMoveCallback() {}
+
+  disconnectedCallback() {
+    stop(this.#tick);
+    this.#releasing = setTimeout(() => this.#release(), GRACE_MS);
+  }
+
+  /** @param {string} name @param {string | null} before @param {string | null} now */
+  attributeChangedCallback(name, before, now) {
+    if (before === now) return;
+    switch (name) {
+      case ATTRIBUTE.src:
+        this.#player.close();
+        this.#player.seek(0);
+        this.#reload();
+        break;
+      case ATTRIBUTE.court:
+      case ATTRIBUTE.level:
+      case ATTRIBUTE.mirrored:
+        this.#reload();
+        break;
+      case ATTRIBUTE.loop:
+        this.#player.loop = now !== null;
+        break;
+      case ATTRIBUTE.follow:
+        this.#reader.follow = maskOf(now);
+        this.#guarded(() => this.#reader.update());
+        break;
+      case ATTRIBUTE.theme:
+        this.#guarded(() => this.#reader.recolour());
+        break;
+      case ATTRIBUTE.autoplay:
+        this.#startBySelf();
+        break;
+    }
+  }
+
+  // -- what a page can ask for ----------------------------------------------------------------
+
+  /** Address of the set file. */
+  get src() {
+    return this.getAttribute(ATTRIBUTE.src) ?? "";
+  }
+  set src(value) {
+    this.setAttribute(ATTRIBUTE.src, value);
+  }
+
+  get autoplay() {
+    return this.hasAttribute(ATTRIBUTE.autoplay);
+  }
+  set autoplay(value) {
+    this.toggleAttribute(ATTRIBUTE.autoplay, value);
+  }
+
+  get loop() {
+    return this.hasAttribute(ATTRIBUTE.loop);
+  }
+  set loop(value) {
+    this.toggleAttribute(ATTRIBUTE.loop, value);
+  }
+
+  /** Seconds. Setting it seeks at once and exactly. */
+  get currentTime() {
+    return this.#player.time;
+  }
+  set currentTime(value) {
+    this.#player.seek(value);
+  }
+
+  /** Seconds; NaN before the set is there. */
+  get duration() {
+    return this.#player.duration;
+  }
+  get paused() {
+    return this.#player.paused;
+  }
+  get ended() {
+    return this.#player.ended;
+  }
+
+  /** 1 is the speed of a game. */
+  get playbackRate() {
+    return this.#player.rate;
+  }
+  set playbackRate(value) {
+    this.#player.rate = value;
+  }
+
+  /** 0 before the set is there, 4 (have enough data) from then on. */
+  get readyState() {
+    return this.#player.ready ? 4 : 0;
+  }
+
+  /** Why there is no set, or null. */
+  get error() {
+    return this.#error;
+  }
+
+  /** Settles when the set is there, or cannot be. @returns {Promise<void>} */
+  get ready() {
+    this.#ready ??= withResolvers();
+    return this.#ready.promise;
+  }
+
+  /** Plays, now or as soon as the set is there. @returns {Promise<void>} */
+  play() {
+    if (this.#error) return Promise.reject(this.#error);
+    return this.#player.play();
+  }
+
+  pause() {
+    this.#player.pause();
+  }
+
+  /**
+   * The instant that is shown as numbers: `t`, the ball's `x y z` and holder, then five times
+   * `present x y facing speed`; metres and radians. Valid until the next call; null without a set.
+   *
+   * @returns {Float32Array | null}
+   */
+  get frame() {
+    if (!this.#play || !this.#view) return null;
+    this.#play.frame(this.#player.time);
+    return this.#view.of(this.#play);
+  }
+
+  // -- loading --------------------------------------------------------------------------------
+
+  /** Loads the set again; attributes that are there from the start do not count as a change. */
+  #reload() {
+    if (this.#listening && this.isConnected) this.#load();
+  }
+
+  async #load() {
+    this.#loading?.abort();
+    const loading = (this.#loading = new AbortController());
+    const { signal } = loading;
+    const patience = setTimeout(() => this.#reader.wait(), PATIENCE_MS);
+    signal.addEventListener("abort", () => clearTimeout(patience));
+    try {
+      // Both at once: on a phone each wait for the other would be a round trip.
+      const [wasm, bytes] = await Promise.all([loadWasm(), this.#bytes(signal)]);
+      if (signal.aborted) return;
+      this.#open(wasm, bytes);
+    } catch (reason) {
+      if (!signal.aborted) this.#fail(SetError.from(reason));
+    } finally {
+      clearTimeout(patience);
+      if (this.#loading === loading) this.#loading = undefined;
+    }
+  }
+
+  /** @param {{ memory: WebAssembly.Memory }} wasm @param {Uint8Array} bytes */
+  #open(wasm, bytes) {
+    const court = this.getAttribute(ATTRIBUTE.court);
+    const level = this.getAttribute(ATTRIBUTE.level);
+    // More is refused anyway, and need not be copied to be refused.
+    const enough = bytes.subarray(0, byteLimit() + 1);
+    const play = Play.open(enough, court, level, this.hasAttribute(ATTRIBUTE.mirrored));
+    this.#play?.free();
+    this.#play = play;
+    this.#view = new FrameView(wasm.memory);
+    this.#error = null;
+    this.#reader.show(play);
+    this.#player.open(play.duration, play.beatStarts);
+    this.#ready ??= withResolvers();
+    this.#ready.resolve();
+    this.#startBySelf();
+  }
+
+  /** @param {AbortSignal} signal @returns {Promise<Uint8Array>} */
+  async #bytes(signal) {
+    const { src } = this;
+    if (!src) {
+      const inline = this.querySelector('script[type="application/json"]');
+      if (!inline) throw new SetError("The page names no set file.");
+      return new TextEncoder().encode(inline.textContent ?? "");
+    }
+    const response = await fetch(src, { signal }).catch((reason) => {
+      throw new SetError("The set file did not come.", [], 0, reason);
+    });
+    if (!response.ok) throw new SetError(`The set file did not come: ${response.status}.`);
+    return new Uint8Array(await response.arrayBuffer());
+  }
+
+  /** @param {SetError} error */
+  #fail(error) {
+    this.#error = error;
+    this.#play?.free();
+    this.#play = undefined;
+    this.#player.close(error);
+    this.#settle();
+    // The empty court is painted by the module too; where it is missing, words must do.
+    try {
+      this.#reader.fail(error, this.src);
+    } catch {
+      // Said above.
+    }
+    this.#ready ??= withResolvers();
+    this.#ready.reject(error);
+    this.#ready = undefined;
+    const { faults, more } = error;
+    this.dispatchEvent(new CustomEvent(EVENT.error, { detail: { faults, more } }));
+  }
+
+  #release() {
+    this.#loading?.abort();
+    this.#listening?.abort();
+    this.#listening = undefined;
+    unwatch(this);
+    this.#player.close();
+    this.#reader.release();
+    this.#play?.free();
+    this.#play = undefined;
+    this.#view = undefined;
+  }
+
+  // -- playing --------------------------------------------------------------------------------
+
+  /** @param {EventName} name */
+  #onPlayer(name) {
+    // A seek tells three things at once; one look at the last of them is enough.
+    if (name !== EVENT.timeupdate && name !== EVENT.seeking) {
+      this.#settle();
+      this.#guarded(() => this.#reader.update());
+    }
+    queueMicrotask(() => this.dispatchEvent(new Event(name)));
+  }
+
+  /** One animation frame. @param {number} seconds */
+  #tick = (seconds) => {
+    this.#player.advance(seconds);
+    if (!this.#player.paused) this.#guarded(() => this.#reader.draw());
+  };
+
+  /** Lets the clock run, or stops it: it runs only where somebody may see it. */
+  #settle() {
+    const runs = !this.#player.paused && this.#near && !this.#scrubbing && this.isConnected;
+    if (runs) run(this.#tick);
+    else stop(this.#tick);
+    if (this.#near && this.#stale) this.#guarded(() => this.#reader.layout());
+  }
+
+  /** Paints, or keeps in mind that it should; a trap in the module shows as a fault. @param {() => void} paint */
+  #guarded(paint) {
+    if (!this.#near) {
+      this.#stale = true;
+      return;
+    }
+    this.#stale = false;
+    try {
+      paint();
+    } catch (reason) {
+      this.#play = undefined;
+      this.#fail(SetError.from(reason));
+    }
+  }
+
+  #startBySelf() {
+    if (this.#started || !this.autoplay || !this.#seen || !this.#player.ready) return;
+    this.#started = true;
+    if (!this.#player.stepwise) this.#player.play();
+  }
+
+  /** @returns {Commands} */
+  #commands() {
+    const player = this.#player;
+    return {
+      toggle: () => (player.paused ? this.play().catch(() => {}) : player.pause()),
+      seek: (time) => player.ready && player.seek(Math.min(time, player.duration)),
+      move: (seconds) => player.ready && player.seek(player.time + seconds),
+      beat: (by) => {
+        if (!player.ready) return;
+        player.step(by);
+        this.#reader.announce();
+      },
+      frame: (by) => {
+        if (!player.ready) return;
+        player.pause();
+        player.seek(player.time + by * FRAME);
+      },
+      rate: (rate) => {
+        player.rate = rate;
+      },
+      follow: (mask) => {
+        this.#reader.follow = mask === this.#reader.follow ? 0 : mask;
+        this.#guarded(() => this.#reader.update());
+      },
+      fullScreen: () => this.#fullScreen(),
+      fold: () => this.#reader.fold(),
+      scrub: (on) => {
+        this.#scrubbing = on;
+        this.#settle();
+      },
+    };
+  }
+
+  /** Fills the screen, or the window where an element may not have the screen. */
+  #fullScreen() {
+    if (document.fullscreenElement === this) document.exitFullscreen();
+    else if (this.requestFullscreen) this.requestFullscreen().catch(() => this.#fill());
+    else this.#fill();
+  }
+
+  #fill() {
+    this.#reader.full = this.classList.toggle("full");
+    this.#guarded(() => this.#reader.update());
+  }
+
+  /** Follows what changes around it. @param {AbortSignal} signal */
+  #listen(signal) {
+    const still = matchMedia("(prefers-reduced-motion: reduce)");
+    const setStill = () => {
+      this.#player.stepwise = still.matches;
+      if (still.matches) this.#player.pause();
+      this.#guarded(() => this.#reader.update());
+    };
+    setStill();
+    still.addEventListener("change", setStill, { signal });
+    for (const query of ["(prefers-color-scheme: dark)", "(forced-colors: active)"]) {
+      const recolour = () => this.#guarded(() => this.#reader.recolour());
+      matchMedia(query).addEventListener("change", recolour, { signal });
+    }
+    const onFull = () => {
+      this.#reader.full = document.fullscreenElement === this;
+      this.#guarded(() => this.#reader.update());
+    };
+    this.addEventListener("fullscreenchange", onFull, { signal });
+    const onDensity = () => {
+      if (signal.aborted) return;
+      this.#guarded(() => this.#reader.layout());
+      const density = matchMedia(`(resolution: ${devicePixelRatio}dppx)`);
+      density.addEventListener("change", onDensity, { once: true, signal });
+    };
+    onDensity();
+  }
+}
+
+/** @typedef {{ promise: Promise<void>, resolve: () => void, reject: (reason: unknown) => void }} PromiseWithResolvers */
+
+/** A promise and its ends; nobody need listen to it. @returns {PromiseWithResolvers} */
+function withResolvers() {
+  let resolve = () => {};
+  let reject = (/** @type {unknown} */ _reason) => {};
+  const promise = /** @type {Promise<void>} */ (
+    new Promise((yes, no) => {
+      resolve = () => yes(undefined);
+      reject = no;
+    })
+  );
+  promise.catch(() => {});
+  return { promise, resolve, reject };
+}
+
+/** `"1 4"` as bits, 1 is bit 0; anything else is everybody. @param {string | null} text */
+function maskOf(text) {
+  const numbers = (text ?? "").match(/\b[1-5]\b/g) ?? [];
+  return numbers.reduce((mask, n) => mask | (1 << (Number(n) - 1)), 0);
+}

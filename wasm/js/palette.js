@@ -1,0 +1,40 @@
+/**
+ * The colours by what they are for. A page sets any of them as `--backcut-NAME`; the element reads
+ * them all through `--_NAME`, which falls back to the light or dark value here.
+ */
+
+import { Palette } from "./load.js";
+
+/** Name, light, dark, forced colours: in the order in which the painter knows them. */
+export const COLOURS = /** @type {const} */ ([
+  ["paper", "#F7F3E9", "#12191D", "Canvas"],
+  ["lane", "#EFE7D5", "#1B262B", "Canvas"],
+  ["band", "#EDE4D0", "#1E2A2F", "Canvas"],
+  ["ink", "#1C2730", "#EFE8D8", "CanvasText"],
+  ["soft", "#545E63", "#A9B2B1", "CanvasText"],
+  ["line", "#777E79", "#77837F", "GrayText"],
+  ["rule", "#DAD2C1", "#2E3A3F", "GrayText"],
+  ["faint", "#6F7576", "#9B9991", "GrayText"],
+  ["offence", "#0B5A60", "#63BDB7", "CanvasText"],
+  ["offence-number", "#FFFFFF", "#0C1316", "Canvas"],
+  ["offence-to-come", "#528889", "#4B8C89", "GrayText"],
+  ["follow", "#AE3F28", "#F08E6B", "Highlight"],
+  ["follow-number", "#FFFFFF", "#0C1316", "HighlightText"],
+  ["follow-to-come", "#C06A56", "#BB7258", "Highlight"],
+  ["ball", "#AC6E0A", "#E2A83B", "CanvasText"],
+  ["field", "#FDFBF5", "#182126", "Canvas"],
+]);
+
+/** Type faces, the same in light and dark. */
+export const FACES = /** @type {const} */ ([
+  ["serif", 'Charter, "Bitstream Charter", "Sitka Text", Cambria, "DejaVu Serif", Georgia, serif'],
+  ["sans", 'system-ui, "Segoe UI", Roboto, "Helvetica Neue", "DejaVu Sans", Arial, sans-serif'],
+]);
+
+/** The palette that holds for `element` now. The caller frees it. @param {Element} element */
+export function paletteOf(element) {
+  const style = getComputedStyle(element);
+  const value = (/** @type {string} */ name) => style.getPropertyValue(`--_${name}`).trim();
+  const colours = COLOURS.map(([name]) => value(name));
+  return new Palette(colours, value("serif"), value("sans"));
+}

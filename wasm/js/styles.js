@@ -1,0 +1,151 @@
+/**
+ * The element's look, as one constructed style sheet for the page: a strict content security policy
+ * allows that where it allows no style element.
+ */
+
+import { COLOURS, FACES } from "./palette.js";
+
+const LIGHT = 1;
+const DARK = 2;
+const FORCED = 3;
+
+/** @param {1 | 2 | 3} column */
+function colours(column) {
+  return COLOURS.map((row) => `--_${row[0]}: var(--backcut-${row[0]}, ${row[column]});`).join(" ");
+}
+
+const FACE = FACES.map(([name, stack]) => `--_${name}: var(--backcut-${name}, ${stack});`).join(
+  " ",
+);
+
+const CSS = `
+:host { ${FACE} ${colours(LIGHT)}
+  display: block; box-sizing: border-box; max-inline-size: 800px; margin-inline: auto; color-scheme: light; }
+@media (prefers-color-scheme: dark) { :host(:not([theme="light"])) { ${colours(DARK)} color-scheme: dark; } }
+:host([theme="dark"]) { ${colours(DARK)} color-scheme: dark; }
+@media (forced-colors: active) { :host(:host) { ${colours(FORCED)} forced-color-adjust: none; } }
+:host([hidden]), [hidden] { display: none !important; }
+
+.reader { background: var(--_paper); color: var(--_ink); border: 1px solid var(--_rule);
+  padding: 12px 20px 16px; font: 15px/1.35 var(--_sans); font-variant-numeric: tabular-nums;
+  text-align: start; -webkit-text-size-adjust: 100%; }
+.reader *, .reader *::before, .reader *::after { box-sizing: border-box; }
+h2, h3, p, ul { margin: 0; padding: 0; }
+h2, h3 { font-family: var(--_serif); font-weight: 700; line-height: 1.2; }
+h2 { font-size: 27px; }
+h3 { font-size: 22px; }
+.about, .count { color: var(--_soft); font-size: 14px; }
+.scale { color: var(--_soft); font-size: 13px; }
+.unseen { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+
+header, .line { display: flex; flex-wrap: wrap; align-items: baseline; column-gap: 12px; }
+header { padding-block-end: 4px; }
+header .word, .line .scale, .fold { margin-inline-start: auto; }
+
+.court { position: relative; aspect-ratio: 15.8 / 9.8; touch-action: pan-y pinch-zoom; }
+.court canvas, .strip canvas, .marks canvas { position: absolute; inset: 0 auto auto 0; display: block; }
+slot { display: none; }
+[data-state="loading"][data-poster] slot { display: block; }
+[data-state="loading"][data-poster] .court { display: none; }
+
+.beat { position: relative; padding-block: 8px; }
+.captions { display: grid; margin-block-start: 3px; font: 16.5px/1.35 var(--_serif); }
+.captions p { grid-area: 1 / 1; }
+.captions p[hidden] { display: block !important; visibility: hidden; }
+
+.strip { position: relative; block-size: 196px; touch-action: pan-y; cursor: ew-resize;
+  user-select: none; -webkit-user-select: none; direction: ltr; }
+.playhead { position: absolute; inset: 25px auto auto 0; inline-size: 2px; background: var(--_ink); pointer-events: none; }
+.tab { position: absolute; inset: 0 auto auto 0; inline-size: 60px; block-size: 21px; border-radius: 2px;
+  background: var(--_ink); color: var(--_paper); font: 600 12.5px/21px var(--_sans); text-align: center; pointer-events: none; }
+[data-state="loading"] :is(.playhead, .tab, .key) { display: none; }
+
+button, select { font: inherit; color: inherit; background: none; border: 0; border-radius: 0; margin: 0; padding: 0; cursor: pointer; }
+button, select, [role="slider"], a { outline-offset: 2px; }
+:focus { outline: none; }
+:focus-visible { outline: 2px solid var(--_ink); z-index: 1; }
+svg { fill: none; stroke: currentColor; stroke-width: 1.6; stroke-linecap: round; stroke-linejoin: round; overflow: visible; flex: none; }
+.chevron { block-size: 11px; inline-size: 11px; stroke-width: 2; }
+.glyph { block-size: 15px; inline-size: 13px; fill: currentColor; stroke: none; }
+a { color: inherit; text-underline-offset: 3px; }
+
+.controls { margin-block-start: 8px; border-block: 1px solid var(--_line); }
+.row { display: flex; align-items: stretch; min-block-size: 44px; }
+.row + .row { border-block-start: 1px solid var(--_line); }
+.play { display: flex; align-items: center; justify-content: center; gap: 10px; min-inline-size: 104px;
+  min-block-size: 44px; padding-inline: 12px; background: var(--_ink); color: var(--_paper); font-size: 16px; font-weight: 700; }
+.cell { position: relative; display: flex; align-items: center; justify-content: center; flex: 1 1 auto; min-inline-size: 44px; }
+.row > .cell:not(:first-child)::before, .who + .cell::before { content: ""; position: absolute;
+  inset: 11px auto 11px 0; inline-size: 1px; background: var(--_rule); }
+.play + .cell::before { content: none !important; }
+.stepper button { display: grid; place-items: center; align-self: stretch; min-inline-size: 44px; }
+.stepper button:active .chevron { stroke-width: 3; }
+.word { display: inline-grid; place-content: center; justify-items: center; min-block-size: 44px; min-inline-size: 44px; padding-inline: 6px; }
+.word[data-word]::after { content: attr(data-word); block-size: 0; overflow: hidden; font-weight: 700; visibility: hidden; }
+.word[aria-pressed="true"] { font-weight: 700; }
+.word[aria-pressed="true"], .who[aria-pressed="true"] { background: linear-gradient(currentColor, currentColor) bottom center / calc(100% - 12px) 4px no-repeat; }
+header .word { min-block-size: 28px; padding: 0; }
+.fold { display: none; grid-auto-flow: column; align-items: center; gap: 6px; font-size: 14px; padding-inline-end: 0;
+  margin-block: -12px; white-space: nowrap; }
+.count { white-space: nowrap; }
+.fold[aria-expanded="true"] .chevron { transform: scaleY(-1); }
+.label { align-self: center; color: var(--_soft); margin-inline-end: 14px; }
+.who { display: grid; place-items: center; min-inline-size: 46px; color: var(--_follow); }
+.body { inline-size: 36px; block-size: 32px; fill: var(--_offence); stroke: none; }
+.body .ring { fill: none; }
+.body text { fill: var(--_offence-number); font: 700 14px var(--_sans); }
+[aria-pressed="true"] .body { fill: var(--_follow); }
+[aria-pressed="true"] .body .ring { stroke: var(--_follow); stroke-width: 1.5; }
+[aria-pressed="true"] .body text { fill: var(--_follow-number); }
+.choice select { appearance: none; inline-size: 100%; min-block-size: 46px; padding-inline: 10px 24px; font-weight: 700; text-align: start; }
+.choice select option { background: var(--_field); color: var(--_ink); }
+.choice .chevron { position: absolute; inset-inline-end: 10px; pointer-events: none; }
+@media (hover: hover) { button:hover, .choice:hover { text-decoration: underline; text-underline-offset: 3px; } }
+
+.key { padding-block-start: 10px; }
+.marks { position: relative; }
+
+.fault { display: none; padding-block: 14px 4px; }
+.fault p { margin-block-start: 6px; font: 16.5px/1.35 var(--_serif); overflow-wrap: anywhere; }
+.fault .more { color: var(--_soft); font: 14px/1.35 var(--_sans); }
+[data-state="fault"] .fault { display: block; }
+[data-state="fault"] :is(header, .beat, .strip, .controls, .key) { display: none; }
+
+.narrow-only { display: none !important; }
+[data-narrow] .wide-only { display: none !important; }
+[data-narrow] .narrow-only { display: flex !important; }
+[data-narrow].reader { padding: 8px; }
+[data-narrow] h2 { font-size: 20px; }
+[data-narrow] h3 { font-size: 18px; }
+[data-narrow] header { justify-content: space-between; padding-inline: 2px; }
+[data-narrow] .captions { font-size: 16px; }
+[data-narrow] .beat { padding-block: 4px 6px; padding-inline: 2px; }
+[data-narrow] .line { flex-wrap: nowrap; }
+[data-narrow] .fold { display: inline-grid; }
+[data-narrow] .row { min-block-size: 46px; }
+[data-narrow] .controls { margin-inline: -8px; margin-block-end: -8px; }
+[data-narrow] .row.first > * { flex: 1 1 0; }
+[data-narrow] .row.first .play { order: 1; }
+[data-narrow] .row.first .stepper:last-of-type { order: 2; }
+[data-narrow] .row.first .cell::before { content: none; }
+[data-narrow] .choice { justify-content: flex-start; }
+[data-narrow] .key { display: none; }
+[data-narrow][data-more] .key { display: block; padding-block: 16px 6px; }
+
+:host(:fullscreen), :host(.full) { max-inline-size: none; overflow: auto; background: var(--_paper); }
+:host(.full) { position: fixed; inset: 0; z-index: 2147483647; }
+:host(:fullscreen) .reader, :host(.full) .reader { border: 0; margin-inline: auto; max-inline-size: max(420px, calc((100vh - 400px) * 1.65)); }
+@media (forced-colors: active) { button, select { border: 1px solid ButtonText; } }
+@media print { .controls, .key, .fold, header button { display: none !important; } }
+`;
+
+let sheet = /** @type {CSSStyleSheet | undefined} */ (undefined);
+
+/** The sheet, made when it is first asked for. */
+export function styles() {
+  if (!sheet) {
+    sheet = new CSSStyleSheet();
+    sheet.replaceSync(CSS);
+  }
+  return sheet;
+}

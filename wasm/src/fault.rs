@@ -1,0 +1,47 @@
+//! Faults as plain objects, so that a page can show them without a class of ours.
+
+use backcut::fault::{Fault, Faults, Place};
+use js_sys::{Array, Object, Reflect};
+use wasm_bindgen::JsValue;
+
+/// An array of `{code, pointer, line, column, found, allowed, help, message}`; its property `more`
+/// counts those that were left out.
+pub(crate) fn thrown(faults: &Faults) -> JsValue {
+    let list: Array = faults.list.iter().map(object).collect();
+    set(&list, "more", count(faults.more));
+    list.into()
+}
+
+/// The fault of a page that asks for something unknown, for example a court by a wrong name.
+pub(crate) fn unknown(what: &str, name: &str, allowed: &[&str]) -> Fault {
+    Fault {
+        code: "unknown-option",
+        place: Place::default(),
+        found: format!("the page asks for the {what} “{name}”"),
+        allowed: allowed.join(", "),
+        help: None,
+        related: Vec::new(),
+    }
+}
+
+fn object(fault: &Fault) -> JsValue {
+    let object = Object::new();
+    set(&object, "code", fault.code.into());
+    set(&object, "pointer", fault.place.pointer.as_str().into());
+    set(&object, "line", fault.place.line.into());
+    set(&object, "column", fault.place.column.into());
+    set(&object, "found", fault.found.as_str().into());
+    set(&object, "allowed", fault.allowed.as_str().into());
+    set(&object, "help", fault.help.as_deref().into());
+    set(&object, "message", fault.to_string().into());
+    object.into()
+}
+
+fn count(n: usize) -> JsValue {
+    u32::try_from(n).unwrap_or(u32::MAX).into()
+}
+
+fn set(target: &JsValue, name: &str, value: JsValue) {
+    // Fails only on a frozen target; this one was made a moment ago.
+    let _ = Reflect::set(target, &name.into(), &value);
+}

@@ -1,0 +1,332 @@
+//! One open set, as the page sees it.
+
+use crate::canvas::{Palette, paint};
+use crate::fault::{thrown, unknown};
+use crate::frame::{self, Buffer, LENGTH};
+use backcut::athlete::Level;
+use backcut::court::{Court, RuleSet};
+use backcut::document::LIMITS;
+use backcut::fault::Faults;
+use backcut::play::{Options, Play as Core};
+use backcut::scene::{self, Item, Scene, StripGeometry, StripView, View};
+use backcut::set::PlayerId;
+use backcut::strip::{self, Strip};
+use backcut::timeline::Frame;
+use backcut::words;
+use wasm_bindgen::JsValue;
+use wasm_bindgen::prelude::wasm_bindgen;
+use web_sys::CanvasRenderingContext2d as Context;
+
+/// An open set. Times are seconds, sizes CSS pixels; `follow` has bit 0 for player 1.
+#[wasm_bindgen]
+#[derive(Debug)]
+pub struct Play {
+    core: Core,
+    strip: Strip,
+    /// As much of the court as the set needs; only its width and whom it follows change.
+    view: View,
+    frame: Frame,
+    buffer: Buffer,
+    /// Kept between frames, so that its list need not grow anew.
+    movers: Scene,
+}
+
+#[wasm_bindgen]
+impl Play {
+    /// Opens the set file in `bytes`; `court` and `level` by name and `mirror` override what it
+    /// says.
+    ///
+    /// # Errors
+    /// An array of faults where the file, or what is asked for, cannot be understood.
+    #[allow(
+        clippy::needless_pass_by_value,
+        reason = "what comes over from JavaScript is owned"
+    )]
+    pub fn open(
+        bytes: &[u8],
+        court: Option<String>,
+        level: Option<String>,
+        mirror: bool,
+    ) -> Result<Self, JsValue> {
+        options(court.as_deref(), level.as_deref(), mirror)
+            .and_then(|options| Core::open(bytes, &options))
+            .map(Self::of)
+            .map_err(|faults| thrown(&faults))
+    }
+
+    /// The set's name.
+    #[wasm_bindgen(getter)]
+    #[must_use]
+    pub fn title(&self) -> String {
+        self.core.set().title.clone()
+    }
+
+    /// The rule set's name as people write it.
+    #[wasm_bindgen(getter, js_name = courtTitle)]
+    #[must_use]
+    pub fn court_title(&self) -> String {
+        self.core.set().court.title().to_owned()
+    }
+
+    /// The athletes' level as people write it.
+    #[wasm_bindgen(getter, js_name = levelTitle)]
+    #[must_use]
+    pub fn level_title(&self) -> String {
+        self.core.set().level.title().to_owned()
+    }
+
+    /// Who takes part, bit 0 for player 1.
+    #[wasm_bindgen(getter)]
+    #[must_use]
+    pub fn players(&self) -> u8 {
+        let bits = self.core.set().players.iter().map(|p| 1 << p.id.index());
+        bits.fold(0, |mask, bit: u8| mask | bit)
+    }
+
+    /// How long it lasts.
+    #[wasm_bindgen(getter)]
+    #[must_use]
+    pub fn duration(&self) -> f64 {
+        self.core.timeline().duration()
+    }
+
+    /// When each beat starts.
+    #[wasm_bindgen(getter, js_name = beatStarts)]
+    #[must_use]
+    pub fn beat_starts(&self) -> Vec<f64> {
+        self.core
+            .timeline()
+            .beats()
+            .iter()
+            .map(|b| b.start)
+            .collect()
+    }
+
+    /// The name of a beat, counted from 0.
+    #[wasm_bindgen(js_name = beatTitle)]
+    #[must_use]
+    pub fn beat_title(&self, beat: usize) -> String {
+        words::beat_title(self.core.set(), beat)
+    }
+
+    /// What happens in a beat, in a coach's words.
+    #[must_use]
+    pub fn caption(&self, beat: usize) -> String {
+        words::beat(self.core.set(), Some(self.core.timeline()), beat)
+    }
+
+    /// The picture at `t` in words.
+    #[must_use]
+    pub fn describe(&self, t: f64) -> String {
+        words::describe(self.core.timeline(), self.core.set(), t)
+    }
+
+    /// Fills the frame buffer with the instant `t`.
+    pub fn frame(&mut self, t: f64) {
+        self.core.timeline().frame(t, &mut self.frame);
+        frame::write(&self.frame, &mut self.buffer);
+    }
+
+    /// Where the frame buffer lies in memory; it has [`Play::frame_length`] single floats.
+    #[wasm_bindgen(getter, js_name = framePointer)]
+    #[must_use]
+    pub fn frame_pointer(&self) -> *const f32 {
+        self.buffer.as_ptr()
+    }
+
+    /// Single floats in the frame buffer.
+    #[wasm_bindgen(getter, js_name = frameLength)]
+    #[must_use]
+    pub fn frame_length(&self) -> usize {
+        LENGTH
+    }
+
+    /// A number over the bits of all frames, to compare builds; hexadecimal.
+    #[wasm_bindgen(js_name = frameHash)]
+    #[must_use]
+    pub fn frame_hash(&self, fps: u32) -> String {
+        format!("{:016x}", self.core.timeline().hash(fps))
+    }
+
+    /// How much larger than life bodies are drawn at this width.
+    #[wasm_bindgen(js_name = bodyScale)]
+    #[must_use]
+    pub fn body_scale(&self, width: f64) -> f64 {
+        let shoulder = self.core.set().level.limits().shoulder;
+        self.view(width, 0).enlargement(self.core.court(), shoulder)
+    }
+
+    /// Height of the court's picture for this width.
+    #[wasm_bindgen(js_name = courtHeight)]
+    #[must_use]
+    pub fn court_height(&self, width: f64) -> f64 {
+        self.view(width, 0).height_px(self.core.court())
+    }
+
+    /// Paints the court without anybody on it.
+    #[wasm_bindgen(js_name = paintCourt)]
+    pub fn paint_court(&self, context: &Context, palette: &Palette, width: f64, density: f64) {
+        let scene = scene::court(self.core.court(), &self.view(width, 0));
+        paint(&scene, context, palette, density);
+    }
+
+    /// Paints everybody, the ball and the trails at `t`, on nothing.
+    #[wasm_bindgen(js_name = paintMovers)]
+    pub fn paint_movers(
+        &mut self,
+        context: &Context,
+        palette: &Palette,
+        width: f64,
+        density: f64,
+        t: f64,
+        follow: u8,
+    ) {
+        let view = self.view(width, follow);
+        let (timeline, set, court) = (self.core.timeline(), self.core.set(), self.core.court());
+        scene::movers(timeline, set, court, t, &view, &mut self.movers);
+        paint(&self.movers, context, palette, density);
+    }
+
+    /// Where things lie in the strip: left and right end of its time, lower edge of the beats'
+    /// names, the ruler's line, height.
+    #[wasm_bindgen(js_name = stripGeometry)]
+    #[must_use]
+    pub fn strip_geometry(&self, width: f64, follow: u8, folded: bool) -> Vec<f64> {
+        let view = strip_view(width, None, follow, folded, false);
+        let g = StripGeometry::of(&self.strip, &view);
+        vec![g.left, g.right, g.header, g.ruler, g.height]
+    }
+
+    /// Paints the strip as it looks once played, or, with `to_come`, as it looks before that.
+    #[wasm_bindgen(js_name = paintStrip)]
+    #[allow(
+        clippy::too_many_arguments,
+        reason = "an object would cost more to cross than it says"
+    )]
+    pub fn paint_strip(
+        &self,
+        context: &Context,
+        palette: &Palette,
+        width: f64,
+        density: f64,
+        beat: usize,
+        follow: u8,
+        folded: bool,
+        to_come: bool,
+    ) {
+        let view = strip_view(width, Some(beat), follow, folded, to_come);
+        paint(&scene::strip(&self.strip, &view), context, palette, density);
+    }
+
+    /// Height of the key of marks.
+    #[wasm_bindgen(js_name = keyHeight)]
+    #[must_use]
+    pub fn key_height(&self, width: f64) -> f64 {
+        scene::key(self.core.set(), width).height
+    }
+
+    /// The words of the key, one a mark.
+    #[wasm_bindgen(getter, js_name = keyWords)]
+    #[must_use]
+    pub fn key_words(&self) -> Vec<String> {
+        let items = scene::key(self.core.set(), f64::from(u16::MAX)).items;
+        let words = items.into_iter().filter_map(|item| match item {
+            Item::Text { text, .. } => Some(text),
+            _ => None,
+        });
+        words.collect()
+    }
+
+    /// Paints the key of marks.
+    #[wasm_bindgen(js_name = paintKey)]
+    pub fn paint_key(&self, context: &Context, palette: &Palette, width: f64, density: f64) {
+        let scene = scene::key(self.core.set(), width);
+        paint(&scene, context, palette, density);
+    }
+}
+
+impl Play {
+    fn of(core: Core) -> Self {
+        Self {
+            strip: strip::build(core.timeline(), core.set()),
+            view: View::of(core.timeline(), core.court(), 1.0),
+            frame: Frame::default(),
+            buffer: Box::new([0.0; LENGTH]),
+            movers: Scene::default(),
+            core,
+        }
+    }
+
+    fn view(&self, width: f64, follow: u8) -> View {
+        View {
+            width_px: View::new(width).width_px,
+            follow: mask(follow),
+            ..self.view
+        }
+    }
+}
+
+/// The longest file that is read, bytes; a page need not hand over more than one more.
+#[wasm_bindgen(js_name = byteLimit)]
+#[must_use]
+pub fn byte_limit() -> usize {
+    LIMITS.bytes
+}
+
+/// Height of an empty court of the default rule set.
+#[wasm_bindgen(js_name = emptyCourtHeight)]
+#[must_use]
+pub fn empty_court_height(width: f64) -> f64 {
+    empty_court(width).height
+}
+
+/// Paints an empty court of the default rule set.
+#[wasm_bindgen(js_name = paintEmptyCourt)]
+pub fn paint_empty_court(context: &Context, palette: &Palette, width: f64, density: f64) {
+    paint(&empty_court(width), context, palette, density);
+}
+
+fn empty_court(width: f64) -> Scene {
+    scene::court(&Court::of(RuleSet::default()), &View::new(width))
+}
+
+fn options(court: Option<&str>, level: Option<&str>, mirror: bool) -> Result<Options, Faults> {
+    let mut faults = Faults::default();
+    let rules = court.and_then(RuleSet::parse);
+    if let (Some(name), None) = (court, rules) {
+        faults.push(unknown("court", name, &RuleSet::ALL.map(RuleSet::name)));
+    }
+    let athletes = level.and_then(Level::parse);
+    if let (Some(name), None) = (level, athletes) {
+        faults.push(unknown("level", name, &Level::ALL.map(Level::name)));
+    }
+    if !faults.is_empty() {
+        return Err(faults);
+    }
+    Ok(Options {
+        court: rules,
+        level: athletes,
+        mirror,
+    })
+}
+
+fn strip_view(
+    width_px: f64,
+    beat: Option<usize>,
+    follow: u8,
+    folded: bool,
+    to_come: bool,
+) -> StripView {
+    StripView {
+        width_px,
+        follow: mask(follow),
+        folded,
+        beat,
+        holds_up: false,
+        to_come,
+    }
+}
+
+fn mask(bits: u8) -> [bool; 5] {
+    PlayerId::ALL.map(|id| bits & (1 << id.index()) != 0)
+}
