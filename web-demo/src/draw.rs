@@ -3,9 +3,7 @@
 use crate::Failure;
 use crate::args::{Moment, Overrides, Picture};
 use backcut::play::Play;
-use backcut::scene::{self, View};
-use backcut::svg::{self, Palette};
-use backcut::words;
+use backcut::svg::Palette;
 use std::fs;
 use std::io::Write;
 
@@ -44,32 +42,13 @@ pub(crate) fn paint(
     width: f64,
     palette: &Palette,
 ) -> Result<String, Failure> {
-    let (set, timeline, court) = (play.set(), play.timeline(), play.court());
-    let view = View::of(timeline, court, width);
-    let (scene, title) = match moment {
-        Moment::At(t) => {
-            let t = t.min(timeline.duration());
-            (
-                scene::picture(timeline, set, court, t, &view),
-                format!("{}, {t:.2} s", set.title),
-            )
-        }
+    match moment {
+        Moment::At(t) => Ok(play.poster(t.min(play.timeline().duration()), width, palette)),
         Moment::Beat(n) => {
-            let beats = set.beats.len();
-            let i = n
-                .checked_sub(1)
-                .filter(|i| *i < beats)
-                .ok_or_else(|| Failure::Use(format!("--beat {n}: this set has {beats} beats")))?;
-            let name = words::beat_title(set, i);
-            (
-                scene::beat(timeline, set, court, i, &view),
-                format!("{}: {name}", set.title),
-            )
+            let beats = play.set().beats.len();
+            let beat = n.checked_sub(1).filter(|beat| *beat < beats);
+            let told = || Failure::Use(format!("--beat {n}: this set has {beats} beats"));
+            Ok(play.beat_poster(beat.ok_or_else(told)?, width, palette))
         }
-    };
-    let told = match moment {
-        Moment::At(t) => words::describe(timeline, set, t.min(timeline.duration())),
-        Moment::Beat(n) => words::beat(set, Some(timeline), n.saturating_sub(1)),
-    };
-    Ok(svg::paint(&scene, palette, &title, &told))
+    }
 }

@@ -7,7 +7,6 @@ use crate::{Failure, check, draw, site};
 use backcut::athlete::Level;
 use backcut::court::RuleSet;
 use backcut::svg::Palette;
-use backcut::words;
 use serde_json::{Value, json};
 use std::io::{self, Write};
 use std::path::PathBuf;
@@ -125,9 +124,7 @@ fn state(shown: &Shown) -> Value {
     match shown.source.open(shown.overrides) {
         Ok(play) => {
             let set = play.set();
-            let beats: Vec<String> = (0..set.beats.len())
-                .map(|i| words::beat_title(set, i))
-                .collect();
+            let beats: Vec<String> = (0..set.beats.len()).map(|i| play.beat_title(i)).collect();
             json!({
                 "title": set.title,
                 "beats": beats,

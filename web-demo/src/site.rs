@@ -176,6 +176,10 @@ pub(crate) fn package() -> Option<PathBuf> {
 
 /// The files of the package; what lies in folders below is left over from its build.
 fn copy_files(from: &Path, to: &Path) -> Result<(), Failure> {
+    // The wasm file carries a hash in its name: those of earlier builds would pile up.
+    if to.is_dir() {
+        fs::remove_dir_all(to)?;
+    }
     fs::create_dir_all(to)?;
     for entry in fs::read_dir(from)? {
         let path = entry?.path();

@@ -5,7 +5,6 @@ use crate::args::{Overrides, Source};
 use backcut::play::Play;
 use backcut::set::{Edge, Mark, Set, SetPlace, Target};
 use backcut::timeline::{TieEnd, TimedAction, Timeline};
-use backcut::words;
 use serde::ser::SerializeMap;
 use serde::{Serialize, Serializer};
 use std::io::{self, Write};
@@ -168,7 +167,7 @@ fn write_table(out: &mut dyn Write, play: &Play) -> io::Result<()> {
         .unwrap_or(0)
         .max(4);
     for (number, _) in (0u16..).zip(&set.beats) {
-        let title = words::beat_title(set, usize::from(number));
+        let title = play.beat_title(usize::from(number));
         writeln!(out, "\n{title}")?;
         writeln!(out, "     {:width$}   from     to   time to spare", "")?;
         for (row, does) in timeline

@@ -1,9 +1,8 @@
 //! The pages as HTML: what is computed goes where the templates say.
 
 use super::{Chapter, POSTER, Page};
-use backcut::scene::View;
+use backcut::play::Play;
 use backcut::set::Set;
-use backcut::words;
 
 pub(super) fn index(chapters: &[Chapter], pages: &[Page]) -> String {
     let longest = pages
@@ -70,7 +69,7 @@ pub(super) fn set_page(template: &str, page: &Page, turn: &str) -> String {
             ("ruler", &ruler(length, length)),
             ("points", &points),
             ("reads", &reads(set)),
-            ("cautions", &cautions(set)),
+            ("cautions", &cautions(&page.play)),
             ("file", &page.file),
             ("turn", turn),
         ],
@@ -102,8 +101,8 @@ fn reads(set: &Set) -> String {
     format!("<h2>If they take it away</h2>\n{list}")
 }
 
-fn cautions(set: &Set) -> String {
-    let list = words::cautions(set);
+fn cautions(play: &Play) -> String {
+    let list = play.cautions();
     if list.is_empty() {
         return String::new();
     }
@@ -116,13 +115,10 @@ fn cautions(set: &Set) -> String {
 
 /// The element, with the poster and the beats in words for whoever has no script.
 pub(super) fn embed(page: &Page) -> String {
-    let (set, timeline) = (page.play.set(), page.play.timeline());
+    let set = page.play.set();
     let beats: String = (0..set.beats.len())
         .map(|i| {
-            let (title, told) = (
-                words::beat_title(set, i),
-                words::beat(set, Some(timeline), i),
-            );
+            let (title, told) = (page.play.beat_title(i), page.play.caption(i));
             format!(
                 "<li><strong>{}</strong> {}</li>\n",
                 escape(&title),
@@ -139,8 +135,7 @@ pub(super) fn embed(page: &Page) -> String {
 }
 
 fn poster(page: &Page, root: &str) -> String {
-    let view = View::of(page.play.timeline(), page.play.court(), POSTER);
-    let height = view.height_px(page.play.court());
+    let height = page.play.view(POSTER).height_px(page.play.court());
     let source = format!("{root}posters/{}", page.file);
     format!(
         "<picture><source srcset=\"{source}-dark.svg\" media=\"(prefers-color-scheme: dark)\">\
