@@ -67,7 +67,7 @@ pub(crate) fn write_text(out: &mut dyn Write, name: &str, faults: &Faults) -> io
             write!(out, "; {}", fault.allowed)?;
         }
         if let Some(help) = &fault.help {
-            write!(out, " {help}")?;
+            write!(out, ". {help}")?;
         }
         writeln!(
             out,

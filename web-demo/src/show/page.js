@@ -39,7 +39,8 @@ function tell({ faults, more }) {
       const item = document.createElement("li");
       const place = document.createElement("code");
       place.textContent = `line ${fault.line}, column ${fault.column}`;
-      item.append(place, ` ${[fault.found, fault.allowed].filter(Boolean).join("; ")} ${fault.help ?? ""}`);
+      const told = [fault.found, fault.allowed].filter(Boolean).join("; ");
+      item.append(place, ` ${told}.`, fault.help ? ` ${fault.help}` : "");
       return item;
     }),
   );
