@@ -86,9 +86,9 @@ const TABLE: &[Row] = &[
     row("lighthouse",  (2, 2), 1, TO_SCREEN,  (1.3, 3.2)),
     row("lighthouse",  (2, 3), 3, TO_PASS_BY, (2.6, 3.8)),
     row("lighthouse",  (2, 3), 3, CUT,        (2.6, 5.6)),
-    row("lighthouse",  (3, 1), 2, MOVE,       (1.5, 3.6)),
-    row("lighthouse",  (3, 2), 2, CUT,        (3.6, 5.8)),
-    row("lighthouse",  (3, 3), 4, FLIGHT,     (4.3, 4.9)),
+    row("lighthouse",  (2, 4), 2, MOVE,       (1.5, 3.6)),
+    row("lighthouse",  (3, 1), 2, CUT,        (3.6, 5.8)),
+    row("lighthouse",  (3, 2), 4, FLIGHT,     (4.3, 4.9)),
 
     row("turnstile",   (1, 1), 1, MOVE,       (0.2, 1.7)),
     row("turnstile",   (1, 3), 2, MOVE,       (0.3, 3.2)),
