@@ -1,6 +1,6 @@
 //! Paints a display list on a 2-D canvas.
 
-use backcut::math::{BezPath, PathEl, Point};
+use backcut::math::{BezPath, PathEl, Point, push_decimal};
 use backcut::scene::{Anchor, Dash, Item, Role, Scene, TextStyle};
 use js_sys::{Array, Number};
 use wasm_bindgen::prelude::wasm_bindgen;
@@ -42,9 +42,11 @@ impl Palette {
     }
 
     fn font(&self, style: &TextStyle) -> String {
-        let weight = if style.bold { "bold " } else { "" };
-        let family = if style.serif { &self.serif } else { &self.sans };
-        format!("{weight}{}px {family}", style.size)
+        let mut font = String::from(if style.bold { "bold " } else { "" });
+        push_decimal(&mut font, style.size, 2);
+        font.push_str("px ");
+        font.push_str(if style.serif { &self.serif } else { &self.sans });
+        font
     }
 }
 

@@ -5,11 +5,13 @@
 
 mod angle;
 mod decimal;
+mod order;
 mod roots;
 
 pub use angle::{angle_of, rotated, turn_between, unit, wrap_angle};
 pub use decimal::{push_decimal, push_fixed};
 pub use kurbo::{BezPath, CubicBez, PathEl, Point, Vec2};
+pub use order::sort_short;
 pub use roots::{bisect, first_root};
 
 /// Square root. IEEE 754 fixes every bit, so the hardware may do it.

@@ -1,7 +1,7 @@
 //! One player's row.
 
 use super::{Bit, BitKind};
-use crate::math::ceil;
+use crate::math::{ceil, sort_short};
 use crate::set::{Action, Edge, Kind, PlayerId, Set, Verb};
 use crate::timeline::{TimedAction, Timeline};
 use alloc::vec::Vec;
@@ -26,7 +26,7 @@ pub(super) fn bits(timeline: &Timeline, set: &Set, who: PlayerId) -> Vec<Bit> {
         }
     }
     out.extend(taken(timeline, set, who));
-    out.sort_by(|a, b| a.start.total_cmp(&b.start));
+    sort_short(&mut out, |a, b| a.start.total_cmp(&b.start));
     out
 }
 

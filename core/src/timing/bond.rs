@@ -4,6 +4,7 @@ use super::block::{At, Instant, Wait, What, Why, soft};
 use super::run::Run;
 use super::weave::{LEAD, SET_BEFORE, STAY, Weaver};
 use crate::choreography::Part;
+use crate::math::sort_short;
 use crate::set::{ActionId, Edge, PlayerId, TieRelation};
 use alloc::vec::Vec;
 
@@ -12,7 +13,7 @@ impl Weaver<'_> {
         for who in PlayerId::ALL {
             self.close(who);
         }
-        self.closed.sort_by_key(|c| c.0);
+        sort_short(&mut self.closed, |a, b| a.0.cmp(&b.0));
         for (block, who, legs) in core::mem::take(&mut self.closed) {
             let run = Run::new(who, &legs, self.limits(who));
             self.out.runs.push(run);

@@ -5,6 +5,7 @@ use super::network::seconds;
 use super::schedule::{PlacedRun, RowTimes, Schedule, ScreenTimes, TieTimes, TransferTimes};
 use super::solve::{Solved, Solver};
 use crate::choreography::{Choreography, Part};
+use crate::math::sort_short;
 use crate::set::{Edge, Mark, PlayerId, Verb};
 use alloc::vec::Vec;
 
@@ -62,7 +63,7 @@ impl Solver<'_> {
                 });
             }
         }
-        runs.sort_by(|a, b| a.start.total_cmp(&b.start));
+        sort_short(&mut runs, |a, b| a.start.total_cmp(&b.start));
         Schedule {
             choreography: core::mem::replace(
                 &mut self.ch,
@@ -107,7 +108,7 @@ impl Solver<'_> {
                 marks.extend(t.map(|t| Mark { edge: *edge, of, t }));
             }
         }
-        marks.sort_by(|a, b| a.t.total_cmp(&b.t));
+        sort_short(&mut marks, |a, b| a.t.total_cmp(&b.t));
         let mark = |edge: Edge| marks.iter().find(|m| m.edge == edge).map(|m| m.t);
         let blocks = self.woven.row_blocks.get(row).cloned().unwrap_or_default();
         let mut waits = Vec::new();
@@ -210,7 +211,7 @@ impl Solver<'_> {
                 });
             }
         }
-        out.sort_by(|a, b| a.release.total_cmp(&b.release));
+        sort_short(&mut out, |a, b| a.release.total_cmp(&b.release));
         out
     }
 
