@@ -16,7 +16,8 @@ const LONGEST: f64 = 18_000.0;
 /// Samples of a track of `duration` seconds.
 #[must_use]
 pub fn samples(duration: f64) -> usize {
-    crate::math::ceil((duration * RATE).max(0.0).min(LONGEST)) as usize + 1
+    let wanted = if duration.is_finite() { duration * RATE } else { 0.0 };
+    crate::math::ceil(wanted.clamp(0.0, LONGEST)) as usize + 1
 }
 
 /// When sample `i` is, seconds.

@@ -263,15 +263,12 @@ impl<'a> Weaver<'a> {
         let (who, dribble) = (row.who, row.verb == Verb::Dribble);
         let beat = self.beat;
         let first_of_row = self.out.row_blocks.get(leg.row).is_some_and(Vec::is_empty);
+        let stops = leg.from_rest || first_of_row && self.start_tied(leg.row);
         let flows = self
             .open
             .get(who.index())
             .and_then(Option::as_ref)
-            .is_some_and(|run| {
-                !leg.from_rest
-                    && !(first_of_row && self.start_tied(leg.row))
-                    && (run.beat == beat || run.took)
-            });
+            .is_some_and(|run| !stops && (run.beat == beat || run.took));
         if !flows {
             self.close(who);
         }
