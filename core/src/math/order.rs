@@ -35,7 +35,7 @@ mod tests {
         fn prop_it_sorts_as_the_library_does(list: Vec<(u8, u16)>) {
             let (mut ours, mut theirs) = (list.clone(), list);
             sort_short(&mut ours, |a, b| (a.0 % 8).cmp(&(b.0 % 8)));
-            theirs.sort_by(|a, b| (a.0 % 8).cmp(&(b.0 % 8)));
+            theirs.sort_by_key(|a| a.0 % 8);
             prop_assert_eq!(ours, theirs);
         }
     }
