@@ -149,7 +149,7 @@ mod tests {
             0.0,
         );
         assert!((track.at(1.0) - 1.2).abs() < 1e-9);
-        assert_eq!(track.at(0.82), 0.0);
+        assert_eq!(track.at(0.79), 0.0);
     }
 
     #[test]
@@ -160,7 +160,7 @@ mod tests {
             TURN_RATE,
             0.0,
         );
-        assert_eq!(track.at(0.82), 0.0);
+        assert_eq!(track.at(0.79), 0.0);
         assert!(track.at(0.9) > 0.1);
         assert!(track.at(1.0) < 2.0);
         assert!((track.at(1.25) - 3.0).abs() < 1e-9);
