@@ -4,6 +4,7 @@
 //     wasm/pkg/raw/                 what wasm-pack makes; the sources in wasm/js import it
 //     wasm/pkg/backcut.js           what a page loads
 //     wasm/pkg/backcut_bg-HASH.wasm what that loads
+//     wasm/pkg/types/               its types
 
 import { createHash } from "node:crypto";
 import { copyFileSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
@@ -74,11 +75,17 @@ function manifest() {
   writeFileSync(join(pkg, "package.json"), `${JSON.stringify(manifest, null, 2)}\n`);
 }
 
+function types() {
+  const emit = ["--noEmit", "false", "--declaration", "--emitDeclarationOnly"];
+  run("tsc", ["-p", "wasm/js", ...emit, "--rootDir", "wasm/js", "--outDir", "wasm/pkg/types"]);
+}
+
 /** Makes wasm/pkg. */
 export async function build() {
   mkdirSync(pkg, { recursive: true });
   wasm();
   await bundle();
+  types();
   manifest();
 }
 

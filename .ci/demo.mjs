@@ -1,7 +1,7 @@
 // Builds everything and serves the demo site on a local address.
 
 import { build } from "./build.mjs";
-import { run } from "./process.mjs";
+import { attempt, run } from "./process.mjs";
 import { setup } from "./setup.mjs";
 
 const OUT = "web-demo/site-out";
@@ -20,4 +20,7 @@ const tool = [
 setup();
 await build();
 run("cargo", [...tool, "site", "web-demo", OUT]);
-run("cargo", [...tool, "serve", OUT]);
+// Its usual port may be taken by another copy; then any.
+if (attempt("cargo", [...tool, "serve", OUT]) !== 0) {
+  run("cargo", [...tool, "serve", OUT, "--port", "0"]);
+}
