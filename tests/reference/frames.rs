@@ -1,9 +1,16 @@
 //! What every frame of every clean demo set must obey.
 //!
 //! Limits of bodies: the levels of `backcut::athlete`, whose sprint constants are fits to published
-//! splits (Haugen, Breitschadel, Seiler 2019, PLoS One 14(7):e0215551), whose braking and plant
+//! splits (Haugen, Breitschadel, Seiler 2019, `PLoS` One 14(7):e0215551), whose braking and plant
 //! values make published combine times come out, and whose bodies are those of ANSUR II; the rest is
 //! judgement. Gravity: 9.80665 m/s², CGPM 1901. Overlap and reach: common practice, no source.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "a test file: helpers may fail loudly"
+)]
 
 use backcut::math::{Point, turn_between};
 use backcut::play::{Options, Play};
@@ -19,7 +26,10 @@ fn sets() -> Vec<(String, Vec<u8>)> {
         .map(|e| e.unwrap().path())
         .filter(|p| p.extension().is_some_and(|e| e == "json"))
         .map(|p| {
-            (p.file_stem().unwrap().to_string_lossy().into_owned(), std::fs::read(&p).unwrap())
+            (
+                p.file_stem().unwrap().to_string_lossy().into_owned(),
+                std::fs::read(&p).unwrap(),
+            )
         })
         .collect();
     out.sort();
@@ -47,7 +57,9 @@ fn frames(timeline: &Timeline) -> Vec<Frame> {
 }
 
 fn movers(frame: &Frame) -> impl Iterator<Item = (PlayerId, MoverState)> {
-    PlayerId::ALL.into_iter().filter_map(|p| frame.players[p.index()].map(|m| (p, m)))
+    PlayerId::ALL
+        .into_iter()
+        .filter_map(|p| frame.players[p.index()].map(|m| (p, m)))
 }
 
 fn place(m: &MoverState) -> Point {
@@ -69,10 +81,19 @@ fn nobody_is_faster_or_harder_than_the_level() {
                 let gain = (b.speed - a.speed) / DT;
                 // A foot that holds in a turn straight back shows as a stop and a start.
                 let holds = a.speed == 0.0 || b.speed == 0.0;
-                assert!(holds || gain <= l.v_max / l.tau * 1.02, "{name} {t}: {who:?} gains {gain}");
-                assert!(holds || -gain <= l.brake * 1.02, "{name} {t}: {who:?} brakes {gain}");
+                assert!(
+                    holds || gain <= l.v_max / l.tau * 1.02,
+                    "{name} {t}: {who:?} gains {gain}"
+                );
+                assert!(
+                    holds || -gain <= l.brake * 1.02,
+                    "{name} {t}: {who:?} brakes {gain}"
+                );
                 let turn = turn_between(a.facing, b.facing).abs() / DT;
-                assert!(turn <= 540_f64.to_radians() * 1.001, "{name} {t}: {who:?} turns {turn}");
+                assert!(
+                    turn <= 540_f64.to_radians() * 1.001,
+                    "{name} {t}: {who:?} turns {turn}"
+                );
             }
         }
     }
@@ -87,7 +108,9 @@ fn nobody_corners_harder_than_the_level() {
         for three in all.windows(3) {
             for who in PlayerId::ALL {
                 let [a, b, c] = [0, 1, 2].map(|i| three[i].players[who.index()]);
-                let (Some(a), Some(b), Some(c)) = (a, b, c) else { continue };
+                let (Some(a), Some(b), Some(c)) = (a, b, c) else {
+                    continue;
+                };
                 let l = tl.limits(who);
                 let (v, w) = ((place(&b) - place(&a)) / DT, (place(&c) - place(&b)) / DT);
                 if v.hypot() < 0.3 || w.hypot() < 0.3 {
@@ -115,7 +138,11 @@ fn bodies_do_not_pass_through_each_other() {
                 for (b, q) in movers(&frame).filter(|(b, _)| *b > a) {
                     let apart = place(&p).distance(place(&q));
                     // Shut, the posts of a gate stand shoulder to shoulder.
-                    let least = if tl.limits(a).shoulder < 0.5 { 0.40 } else { 0.50 };
+                    let least = if tl.limits(a).shoulder < 0.5 {
+                        0.40
+                    } else {
+                        0.50
+                    };
                     assert!(apart > least, "{name} {}: {a:?} and {b:?} {apart}", frame.t);
                 }
             }
@@ -150,7 +177,11 @@ fn there_is_one_ball_and_it_never_jumps() {
             if let Some(holder) = b.holder {
                 let m = pair[1].players[holder.index()].unwrap();
                 let reach = place(&m).distance(Point::new(b.x, b.y));
-                assert!(reach < 0.75, "{name} {}: {holder:?} holds it {reach} away", pair[1].t);
+                assert!(
+                    reach < 0.75,
+                    "{name} {}: {holder:?} holds it {reach} away",
+                    pair[1].t
+                );
             }
             assert!(b.z > 0.1 && b.z < 8.0, "{name} {}: {}", pair[1].t, b.z);
         }
@@ -166,7 +197,12 @@ fn hands_and_ball_meet() {
             assert!((t - pair[1].start).abs() < 1e-12, "{name}: a gap at {t}");
             let [a, b] = [tl.ball(t - 1e-7), tl.ball(t + 1e-7)];
             let off = ((a.x - b.x).powi(2) + (a.y - b.y).powi(2) + (a.z - b.z).powi(2)).sqrt();
-            assert!(off < 0.1, "{name} {t}: {off} between {:?} and {:?}", pair[0].what, pair[1].what);
+            assert!(
+                off < 0.1,
+                "{name} {t}: {off} between {:?} and {:?}",
+                pair[0].what,
+                pair[1].what
+            );
         }
     }
 }
@@ -208,10 +244,15 @@ fn shots_go_down_through_the_middle_of_the_ring() {
     for (name, play) in clean() {
         let tl = play.timeline();
         let through = tl.ball_spans().iter().find(|s| s.what == BallUse::Through);
-        let t = through.unwrap_or_else(|| panic!("{name} ends with a shot")).start;
+        let t = through
+            .unwrap_or_else(|| panic!("{name} ends with a shot"))
+            .start;
         let (at, before) = (tl.ball(t), tl.ball(t - 0.01));
         assert!(at.x.hypot(at.y) < 1e-3, "{name}: {at:?}");
-        assert!((at.z - play.court().marks().ring_height).abs() < 1e-3, "{name}: {at:?}");
+        assert!(
+            (at.z - play.court().marks().ring_height).abs() < 1e-3,
+            "{name}: {at:?}"
+        );
         assert!(before.z > at.z, "{name}: rises into the ring");
     }
 }
@@ -225,7 +266,11 @@ fn screens_are_still_from_set_to_free() {
             let mut t = s.set + 1e-6;
             while t < end - 1e-6 {
                 let m = tl.player(s.screen.who, t).unwrap();
-                assert!(place(&m).distance(s.screen.at) < 1e-3, "{name} {t}: {:?}", s.screen.who);
+                assert!(
+                    place(&m).distance(s.screen.at) < 1e-3,
+                    "{name} {t}: {:?}",
+                    s.screen.who
+                );
                 t += 0.02;
             }
         }
@@ -236,16 +281,25 @@ fn screens_are_still_from_set_to_free() {
 fn cutters_pass_screens_that_have_stood_long_enough() {
     for (name, play) in clean() {
         let tl = play.timeline();
-        for action in tl.actions().iter().filter(|a| matches!(a.verb, Verb::Cut | Verb::Dribble)) {
+        for action in tl
+            .actions()
+            .iter()
+            .filter(|a| matches!(a.verb, Verb::Cut | Verb::Dribble))
+        {
             for by in action.marks.iter().filter(|m| m.edge == Edge::PassBy) {
-                let screen = tl.screens().iter().rfind(|s| {
-                    Some(s.screen.who) == by.of && s.set < by.t && by.t < s.free + 0.01
-                });
+                let screen = tl
+                    .screens()
+                    .iter()
+                    .rfind(|s| Some(s.screen.who) == by.of && s.set < by.t && by.t < s.free + 0.01);
                 let Some(screen) = screen else { continue };
                 assert!(by.t - screen.set > 0.3 - 1e-3, "{name}: {action:?}");
                 let m = tl.player(action.who, by.t).unwrap();
                 let gap = place(&m).distance(screen.screen.at);
-                assert!(gap > 0.42 && gap < 0.80, "{name}: {:?} passes at {gap}", action.who);
+                assert!(
+                    gap > 0.42 && gap < 0.80,
+                    "{name}: {:?} passes at {gap}",
+                    action.who
+                );
             }
         }
     }
@@ -272,7 +326,11 @@ fn a_mirrored_set_moves_in_mirrored_frames_on_every_court_and_level() {
         for court in backcut::court::RuleSet::ALL {
             for level in backcut::athlete::Level::ALL {
                 let open = |mirror| {
-                    let options = Options { court: Some(court), level: Some(level), mirror };
+                    let options = Options {
+                        court: Some(court),
+                        level: Some(level),
+                        mirror,
+                    };
                     Play::open(&text, &options)
                         .unwrap_or_else(|f| panic!("{name} {court:?} {level:?}: {f}"))
                 };

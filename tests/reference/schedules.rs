@@ -7,6 +7,13 @@
 //! - The seven-activity example of the Program Evaluation and Review Technique as encyclopaedias
 //!   give it: expected times, slack. From memory.
 
+#![allow(
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    clippy::needless_range_loop,
+    reason = "a test file: helpers may fail loudly"
+)]
+
 use backcut::timing::network::{Constraint, Network};
 use microlp::{ComparisonOp, OptimizationDirection, Problem, Variable};
 use proptest::prelude::*;
@@ -42,7 +49,7 @@ fn by_lp(
         .collect();
     for c in constraints.iter().filter(|c| c.from != c.to) {
         lp.add_constraint(
-            &[(x[c.to], 1.0), (x[c.from], -1.0)],
+            [(x[c.to], 1.0), (x[c.from], -1.0)],
             ComparisonOp::Ge,
             c.least as f64,
         );

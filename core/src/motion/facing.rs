@@ -16,7 +16,11 @@ const LONGEST: f64 = 18_000.0;
 /// Samples of a track of `duration` seconds.
 #[must_use]
 pub fn samples(duration: f64) -> usize {
-    let wanted = if duration.is_finite() { duration * RATE } else { 0.0 };
+    let wanted = if duration.is_finite() {
+        duration * RATE
+    } else {
+        0.0
+    };
     crate::math::ceil(wanted.clamp(0.0, LONGEST)) as usize + 1
 }
 
