@@ -207,14 +207,14 @@ test("a page sets its own colours", async (t) => {
   const head = '<link rel="stylesheet" href="/own.css">';
   browser.server.answers["/own.css"] = {
     type: "text/css",
-    body: "main { --backcut-offence: #ff00ff }",
+    body: "main { --backcut-offence: #800080 }",
   };
   const { page } = await open(t, { head });
   const found = await page.evaluate(() => {
     const canvas = document.querySelector("backcut-set").shadowRoot.querySelectorAll("canvas")[1];
     const { data } = canvas.getContext("2d").getImageData(0, 0, canvas.width, canvas.height);
     for (let i = 0; i < data.length; i += 4) {
-      if (data[i] === 255 && data[i + 1] === 0 && data[i + 2] === 255 && data[i + 3] === 255)
+      if (data[i] === 128 && data[i + 1] === 0 && data[i + 2] === 128 && data[i + 3] === 255)
         return true;
     }
     return false;
@@ -255,4 +255,27 @@ test("thirty at once all show their first picture", async (t) => {
   );
   assert.deepEqual(times, Array(30).fill(4));
   assert.deepEqual(problems, []);
+});
+
+test("colours that cannot be read together are replaced", async (t) => {
+  const { page } = await open(t);
+  const shown = (css) =>
+    page.evaluate(async (css) => {
+      const element = document.querySelector("backcut-set");
+      for (const [name, value] of css) element.style.setProperty(`--backcut-${name}`, value);
+      element.setAttribute("theme", "light");
+      await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+      const reader = element.shadowRoot.querySelector(".reader");
+      const style = getComputedStyle(reader);
+      return ["soft", "offence", "offence-number"].map((n) => style.getPropertyValue(`--_${n}`));
+    }, css);
+  // Pale grey on paper, and a number in the colour of its body.
+  assert.deepEqual(
+    await shown([
+      ["soft", "#EEEAE0"],
+      ["offence", "#0B5A60"],
+      ["offence-number", "#0B5A60"],
+    ]),
+    ["#1C2730", "#0B5A60", "#F7F3E9"],
+  );
 });

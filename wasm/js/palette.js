@@ -3,6 +3,7 @@
  * them all through `--_NAME`, which falls back to the light or dark value here.
  */
 
+import { standIns } from "./contrast.js";
 import { Palette } from "./load.js";
 
 /** Name, light, dark, forced colours: in the order in which the painter knows them. */
@@ -31,10 +32,23 @@ export const FACES = /** @type {const} */ ([
   ["sans", 'system-ui, "Segoe UI", Roboto, "Helvetica Neue", "DejaVu Sans", Arial, sans-serif'],
 ]);
 
-/** The palette that holds for `element` now. The caller frees it. @param {Element} element */
-export function paletteOf(element) {
-  const style = getComputedStyle(element);
+/**
+ * The palette that holds for `host` now; colours that cannot be read together are replaced, for the
+ * canvases and, on `node`, for the words. The caller frees it.
+ *
+ * @param {Element} host
+ * @param {HTMLElement} node
+ */
+export function paletteOf(host, node) {
+  const style = getComputedStyle(host);
   const value = (/** @type {string} */ name) => style.getPropertyValue(`--_${name}`).trim();
-  const colours = COLOURS.map(([name]) => value(name));
-  return new Palette(colours, value("serif"), value("sans"));
+  const colours = new Map(COLOURS.map(([name]) => [name, value(name)]));
+  const better = standIns(colours);
+  for (const name of colours.keys()) {
+    const stand = better.get(name);
+    if (stand) node.style.setProperty(`--_${name}`, stand);
+    else node.style.removeProperty(`--_${name}`);
+  }
+  const held = [...colours].map(([name, colour]) => better.get(name) ?? colour);
+  return new Palette(held, value("serif"), value("sans"));
 }

@@ -193,7 +193,7 @@ export class Reader {
     this.#palette = undefined;
     const open = this.node.dataset.state === "open" || this.node.dataset.state === "fault";
     if (this.#width === 0 || !open) return;
-    this.#palette = paletteOf(this.#host);
+    this.#palette = paletteOf(this.#host, this.node);
     this.#paintFloor(this.#palette);
     if (!this.#play) return;
     this.#key.paint(this.#play, this.#palette, this.#width);
