@@ -159,6 +159,12 @@ impl Level {
         self.row().2
     }
 
+    /// Whether young players play: they stand nearer to the ring.
+    #[must_use]
+    pub fn is_youth(self) -> bool {
+        matches!(self, Self::U14 | Self::U12)
+    }
+
     /// The level of that name; letter case, and a hyphen for a space, do not matter.
     #[must_use]
     pub fn parse(name: &str) -> Option<Self> {

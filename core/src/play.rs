@@ -70,7 +70,7 @@ impl Play {
         let mut set = if options.mirror { set.mirrored() } else { set };
         set.court = options.court.unwrap_or(set.court);
         set.level = options.level.unwrap_or(set.level);
-        let court = Court::of(set.court);
+        let court = set.floor();
         let schedule = timing::build(&set, &court)?;
         let timeline = Timeline::build(&set, &court, schedule);
         let strip = strip::build(&timeline, &set);

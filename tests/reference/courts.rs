@@ -460,3 +460,19 @@ proptest! {
         prop_assert_eq!(Court::of(rules).is_three(Point::new(x, y)), expected);
     }
 }
+
+/// Youth spots lie inside the arc: common practice, no source.
+#[test]
+fn young_players_stand_inside_the_arc_on_every_court() {
+    for rules in RuleSet::ALL {
+        let court = Court::of(rules).for_youth();
+        for name in ["top", "left slot", "right wing", "left corner"] {
+            let p = court.spot(Spot::parse(name).unwrap());
+            assert!(!court.is_three(p), "{name} of {rules:?}");
+            assert!(
+                court.in_bounds(p, -0.4) && !court.in_lane(p),
+                "{name} of {rules:?}: {p:?}"
+            );
+        }
+    }
+}

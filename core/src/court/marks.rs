@@ -82,7 +82,14 @@ pub struct LaneMark {
 pub struct Court {
     rules: RuleSet,
     marks: Marks,
+    /// How far outside the arc the perimeter spots lie, metres; negative: inside.
+    outside: f64,
 }
+
+/// Feet behind the arc. Common practice, no source.
+const BEHIND_THE_ARC: f64 = 0.40;
+/// Where young players stand to pass and shoot: well inside. Common practice, no source.
+const YOUTH: f64 = -0.60;
 
 impl Court {
     /// The half court of `rules`.
@@ -96,7 +103,23 @@ impl Court {
         Self {
             rules,
             marks: in_court_frame(published(rules), block(rules)),
+            outside: BEHIND_THE_ARC,
         }
+    }
+
+    /// The same floor with the perimeter spots where young players stand.
+    #[must_use]
+    pub fn for_youth(self) -> Self {
+        Self {
+            outside: YOUTH,
+            ..self
+        }
+    }
+
+    /// How far outside the arc the perimeter spots lie, metres; negative: inside.
+    #[must_use]
+    pub fn outside(&self) -> f64 {
+        self.outside
     }
 
     /// Whose court it is.

@@ -121,7 +121,7 @@ impl Court {
     #[must_use]
     pub fn spot(&self, spot: Spot) -> Point {
         let m = self.marks();
-        let perimeter = m.arc + 0.40;
+        let perimeter = m.arc + self.outside();
         let slot = 24.0_f64.to_radians();
         let (x, y) = match spot.name {
             SpotName::Top => (0.0, perimeter),
@@ -139,7 +139,7 @@ impl Court {
                     y,
                 )
             }
-            SpotName::Corner => (m.corner + 0.40, 1.20 - m.baseline),
+            SpotName::Corner => (m.corner + self.outside(), 1.20 - m.baseline),
             SpotName::ShortCorner => (0.5 * (m.lane + m.corner), 0.90 - m.baseline),
             SpotName::DunkerSpot => ((m.lane + 0.45).max(2.60), 0.90 - m.baseline),
             SpotName::Block => (m.lane + 0.35, m.block),

@@ -33,7 +33,7 @@ impl Played {
 
 pub(crate) fn play(text: &str) -> Played {
     let set = document::read(text.as_bytes()).unwrap();
-    let court = Court::of(set.court);
+    let court = set.floor();
     let schedule = timing::build(&set, &court).unwrap();
     let timeline = Timeline::build(&set, &court, schedule);
     Played {

@@ -14,7 +14,7 @@ pub use possession::holder_after;
 pub use read::{Condition, Coverage, Deed, Defence, Directive, Read, ReadInstant};
 
 use crate::athlete::Level;
-use crate::court::RuleSet;
+use crate::court::{Court, RuleSet};
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -101,6 +101,17 @@ pub struct ActionId {
 }
 
 impl Set {
+    /// The floor it is played on: the rule set's court, with the spots of its level.
+    #[must_use]
+    pub fn floor(&self) -> Court {
+        let court = Court::of(self.court);
+        if self.level.is_youth() {
+            court.for_youth()
+        } else {
+            court
+        }
+    }
+
     /// The player who is written with the ball.
     #[must_use]
     pub fn first_holder(&self) -> Option<PlayerId> {

@@ -26,7 +26,7 @@ pub fn action(set: &Set, timeline: Option<&Timeline>, id: ActionId) -> String {
     }
     let teller = Teller {
         set,
-        court: Court::of(set.court),
+        court: set.floor(),
         action,
         timed: timeline.and_then(|t| t.actions().iter().find(|a| a.id == id)),
         timeline,

@@ -13,7 +13,7 @@ use alloc::vec::Vec;
 /// What a picture at `t` shows: time, beat, where the ball is and who does what.
 #[must_use]
 pub fn describe(timeline: &Timeline, set: &Set, t: f64) -> String {
-    let court = Court::of(set.court);
+    let court = set.floor();
     let beat = timeline.beat_at(t);
     let title = set.beats.get(beat).and_then(|b| b.title.as_deref());
     let mut named = String::new();

@@ -18,7 +18,7 @@ use ball::Ball;
 /// Reports what in `set` cannot be played; `tree` is the text it was taken from.
 pub(super) fn check(set: &Set, tree: &Json, report: &mut Report<'_>) {
     let mut checker = Checker {
-        court: Court::of(set.court),
+        court: set.floor(),
         scopes: alloc::vec![&set.beats[..]],
         set,
         report,
