@@ -3,7 +3,6 @@
 use super::run::Run;
 use super::weave::LAND;
 use crate::choreography::{Choreography, Part, Transfer};
-use crate::fault::Place;
 use crate::set::{Edge, PlayerId, Verb};
 use alloc::vec::Vec;
 
@@ -17,16 +16,34 @@ pub(super) mod soft {
 }
 
 /// What a block is.
-#[derive(Clone, Debug)]
+#[derive(Clone, Copy, Debug)]
 pub(super) enum What {
     Origin,
     /// Index into [`Woven::runs`].
     Run(usize),
-    /// Fixed instants, seconds from the block's start.
-    Still(Vec<(Edge, f64)>),
+    Still(Stops),
 }
 
-#[derive(Clone, Debug)]
+/// The instants of something done standing, seconds from its start.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct Stops {
+    pub release: f64,
+    pub catch: f64,
+    pub end: f64,
+}
+
+impl Stops {
+    fn at(self, edge: Edge) -> f64 {
+        match edge {
+            Edge::Release => self.release,
+            Edge::Catch => self.catch,
+            Edge::End => self.end,
+            _ => 0.0,
+        }
+    }
+}
+
+#[derive(Clone, Copy, Debug)]
 pub(super) struct Block {
     pub who: Option<PlayerId>,
     pub row: Option<usize>,
@@ -72,23 +89,59 @@ impl Instant {
     }
 }
 
+/// Up to three instants that all must be over; more than anybody has at once.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct After([Option<Instant>; 3]);
+
+impl After {
+    pub(super) fn one(first: Instant) -> Self {
+        Self([Some(first), None, None])
+    }
+
+    /// These and those; the last one kept is the first of `more` that still fits.
+    pub(super) fn and(mut self, more: Self) -> Self {
+        for instant in more.iter() {
+            if let Some(free) = self.0.iter_mut().find(|slot| slot.is_none()) {
+                *free = Some(instant);
+            }
+        }
+        self
+    }
+
+    pub(super) fn later(self, plus: f64) -> Self {
+        Self(self.0.map(|i| i.map(|i| i.later(plus))))
+    }
+
+    pub(super) fn iter(self) -> impl Iterator<Item = Instant> {
+        self.0.into_iter().flatten()
+    }
+}
+
 /// Why somebody waits.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) enum Why {
     OwnOrder,
     Ball,
     Opening,
-    Feet { screener: PlayerId },
-    Stays { cutter: PlayerId },
+    Feet {
+        screener: PlayerId,
+    },
+    Stays {
+        cutter: PlayerId,
+    },
     Receiver,
     Standing,
     Shut,
     Exchange,
     Stride,
-    Written { place: Place },
+    /// By the author: which row's which tie.
+    Written {
+        row: usize,
+        tie: usize,
+    },
 }
 
-#[derive(Clone, Debug)]
+#[derive(Clone, Copy, Debug)]
 pub(super) struct Wait {
     pub from: Instant,
     pub to: Instant,
@@ -99,7 +152,7 @@ pub(super) struct Wait {
 }
 
 /// A pass whose catch is found while solving.
-#[derive(Clone, Debug)]
+#[derive(Clone, Copy, Debug)]
 pub(super) struct OpenPass {
     pub block: usize,
     pub transfer: Transfer,
@@ -141,10 +194,8 @@ impl Woven {
                     _ => run.duration(),
                 }
             }
-            (What::Still(marks), At::Edge(edge) | At::Mark(_, edge, _)) => {
-                marks.iter().find(|(e, _)| *e == edge)?.1
-            }
-            (What::Still(marks), _) => marks.last().map_or(0.0, |m| m.1),
+            (What::Still(stops), At::Edge(edge) | At::Mark(_, edge, _)) => stops.at(edge),
+            (What::Still(stops), _) => stops.end,
         };
         Some(at + i.plus)
     }

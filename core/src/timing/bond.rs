@@ -57,7 +57,13 @@ impl Weaver<'_> {
                 } else {
                     SET_BEFORE
                 };
-                for from in self.set_at.get(u.screen).cloned().unwrap_or_default() {
+                for from in self
+                    .set_at
+                    .get(u.screen)
+                    .copied()
+                    .unwrap_or_default()
+                    .iter()
+                {
                     self.out.waits.push(Wait {
                         from,
                         to: by,
@@ -182,7 +188,7 @@ impl Weaver<'_> {
             let Some(action) = self.set.action(r.id) else {
                 continue;
             };
-            for tie in &action.ties {
+            for (nth, tie) in action.ties.iter().enumerate() {
                 let Some(mine) = self.out.locate(self.ch, row, tie.mine, None) else {
                     continue;
                 };
@@ -191,10 +197,8 @@ impl Weaver<'_> {
                     let Some(from) = self.out.locate(self.ch, other, tie.edge, tie.of) else {
                         continue;
                     };
-                    let why = Why::Written {
-                        place: tie.place.clone(),
-                    };
-                    self.wait(from, mine, tie.lag, 0, why.clone());
+                    let why = Why::Written { row, tie: nth };
+                    self.wait(from, mine, tie.lag, 0, why);
                     if tie.relation == TieRelation::With && i == 0 {
                         self.wait(mine, from, 0.0 - tie.lag, 0, why);
                     }

@@ -26,10 +26,11 @@ pub(super) fn fault(
     let mut places: Vec<Place> = Vec::new();
     let mut told = String::new();
     for wait in &chain {
-        if let Why::Written { place } = &wait.why
-            && !places.contains(place)
+        if let Why::Written { row, tie } = wait.why
+            && let Some(place) = written(set, ch, row, tie)
+            && !places.contains(&place)
         {
-            places.push(place.clone());
+            places.push(place);
         }
         if !told.is_empty() {
             told.push_str("; ");
@@ -52,6 +53,12 @@ pub(super) fn fault(
         help: None,
         related: places,
     }
+}
+
+/// Where a tie stands in the file.
+fn written(set: &Set, ch: &Choreography, row: usize, tie: usize) -> Option<Place> {
+    let action = set.action(ch.rows.get(row)?.id)?;
+    Some(action.ties.get(tie)?.place.clone())
 }
 
 fn own_place(set: &Set, ch: &Choreography, woven: &Woven, chain: &[&Wait]) -> Place {

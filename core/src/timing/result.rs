@@ -50,17 +50,16 @@ impl Solver<'_> {
             .map(|(i, lag)| at(*i).unwrap_or(0.0) + lag)
             .collect();
         let last = rows.iter().map(|r| r.end).fold(0.0, f64::max);
-        let goal = goal.and_then(at).unwrap_or(last);
+        let goal = goal.and_then(&at).unwrap_or(last);
         let mut runs: Vec<PlacedRun> = Vec::new();
+        let mut made = core::mem::take(&mut self.woven.runs).into_iter();
+        // Runs were made in the order of their blocks.
         for (b, block) in self.woven.blocks.iter().enumerate() {
-            if let What::Run(r) = block.what
-                && let Some(run) = self.woven.runs.get(r)
+            if matches!(block.what, What::Run(_))
+                && let Some(run) = made.next()
             {
                 let start = seconds(start.get(b).copied().unwrap_or(0));
-                runs.push(PlacedRun {
-                    start,
-                    run: run.clone(),
-                });
+                runs.push(PlacedRun { start, run });
             }
         }
         sort_short(&mut runs, |a, b| a.start.total_cmp(&b.start));
@@ -88,9 +87,9 @@ impl Solver<'_> {
     fn row_times(
         &self,
         row: usize,
-        at: &impl Fn(Instant) -> Option<f64>,
-        slack: &impl Fn(usize) -> Option<f64>,
-        on_chain: &impl Fn(usize) -> bool,
+        at: &dyn Fn(Instant) -> Option<f64>,
+        slack: &dyn Fn(usize) -> Option<f64>,
+        on_chain: &dyn Fn(usize) -> bool,
     ) -> RowTimes {
         let Some(r) = self.ch.rows.get(row) else {
             return RowTimes::default();
@@ -164,7 +163,7 @@ impl Solver<'_> {
         out
     }
 
-    fn screen_times(&self, at: &impl Fn(Instant) -> Option<f64>) -> Vec<ScreenTimes> {
+    fn screen_times(&self, at: &dyn Fn(Instant) -> Option<f64>) -> Vec<ScreenTimes> {
         let mut out = Vec::new();
         for (index, screen) in self.ch.screens.iter().enumerate() {
             let Some(row) = screen.row else { continue };
@@ -187,7 +186,7 @@ impl Solver<'_> {
         out
     }
 
-    fn transfers(&self, at: &impl Fn(Instant) -> Option<f64>) -> Vec<TransferTimes> {
+    fn transfers(&self, at: &dyn Fn(Instant) -> Option<f64>) -> Vec<TransferTimes> {
         let mut out: Vec<TransferTimes> = Vec::new();
         for step in &self.ch.steps {
             use crate::choreography::Step;
@@ -220,7 +219,7 @@ impl Solver<'_> {
         &self,
         solved: &Solved,
         chain: &[usize],
-        at: &impl Fn(Instant) -> Option<f64>,
+        at: &dyn Fn(Instant) -> Option<f64>,
     ) -> Vec<TieTimes> {
         let mut out: Vec<TieTimes> = Vec::new();
         for (c, w) in solved.waits.iter().enumerate() {

@@ -103,7 +103,10 @@ impl Solver<'_> {
         let mut start = self.just_in_time(&solved);
         for _ in 0..FREE_ROUNDS {
             let mut moved = false;
-            for pass in self.woven.free.clone() {
+            for i in 0..self.woven.free.len() {
+                let Some(pass) = self.woven.free.get(i).copied() else {
+                    continue;
+                };
                 let now = self.woven.offset(Instant {
                     block: pass.block,
                     at: At::Edge(Edge::Catch),

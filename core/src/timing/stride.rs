@@ -20,7 +20,10 @@ impl Solver<'_> {
     /// Finds each catch on the run in written order and welds the pass to the run there.
     pub(super) fn strides(&mut self) -> Result<Solved, Faults> {
         let mut solved = self.earliest()?;
-        for pass in self.woven.stride.clone() {
+        for i in 0..self.woven.stride.len() {
+            let Some(pass) = self.woven.stride.get(i).copied() else {
+                continue;
+            };
             let Some((run, row)) = pass.run else { continue };
             let at = |b: usize| seconds(solved.earliest.start.get(b).copied().unwrap_or(0));
             let ready = at(pass.block) + WIND_UP - at(run);
@@ -103,12 +106,9 @@ impl Solver<'_> {
     }
 
     pub(super) fn set_flight(&mut self, block: usize, takes: f64) {
-        if let Some(What::Still(marks)) = self.woven.blocks.get_mut(block).map(|b| &mut b.what) {
-            for (edge, t) in marks.iter_mut() {
-                if matches!(edge, Edge::Catch | Edge::End) {
-                    *t = WIND_UP + takes;
-                }
-            }
+        if let Some(What::Still(stops)) = self.woven.blocks.get_mut(block).map(|b| &mut b.what) {
+            stops.catch = WIND_UP + takes;
+            stops.end = WIND_UP + takes;
         }
     }
 }

@@ -3,7 +3,7 @@
 //! A block is rigid: one unknown, its start. The written order gives everybody their own order;
 //! the rest follows from what the trade takes for granted (see the guide's table of waits).
 
-use super::block::{At, Block, Instant, OpenPass, Wait, What, Why, Woven, soft};
+use super::block::{After, At, Block, Instant, OpenPass, Stops, Wait, What, Why, Woven, soft};
 use crate::athlete::Limits;
 use crate::choreography::{Choreography, Leg, Part, Step, Transfer};
 use crate::flight;
@@ -76,7 +76,7 @@ pub(super) struct Weaver<'a> {
     open: [Option<OpenRun<'a>>; 5],
     pub(super) closed: Vec<(usize, PlayerId, Vec<&'a Leg>)>,
     /// What the next own step of each player waits for.
-    last: [Vec<Instant>; 5],
+    last: [After; 5],
     /// Since when the ball is with its holder.
     ball: Instant,
     caught: bool,
@@ -84,7 +84,7 @@ pub(super) struct Weaver<'a> {
     cue: Option<Instant>,
     beat: u16,
     /// For each screen: when it is set.
-    pub(super) set_at: Vec<Vec<Instant>>,
+    pub(super) set_at: Vec<After>,
     pub(super) handoffs: Vec<(usize, Transfer)>,
 }
 
@@ -116,13 +116,13 @@ impl<'a> Weaver<'a> {
             out,
             open: [const { None }; 5],
             closed: Vec::new(),
-            last: [const { Vec::new() }; 5].map(|_: Vec<Instant>| vec![begin]),
+            last: [After::one(begin); 5],
             ball: begin,
             caught: false,
             opening: (begin, 0.0),
             cue: None,
             beat: 0,
-            set_at: vec![Vec::new(); ch.screens.len()],
+            set_at: vec![After::default(); ch.screens.len()],
             handoffs: Vec::new(),
         }
     }
@@ -171,10 +171,13 @@ impl<'a> Weaver<'a> {
             Step::Handoff(t) => self.handoff(t),
             Step::Shot { row, running } => self.shot(*row, *running),
             Step::Still { row, lasts } => {
-                let marks = vec![(Edge::Start, 0.0), (Edge::End, *lasts)];
-                if let Some(block) = self.still(*row, marks, true) {
+                let stops = Stops {
+                    end: *lasts,
+                    ..Stops::default()
+                };
+                if let Some(block) = self.still(*row, stops, true) {
                     let who = self.row(*row).map(|r| r.who);
-                    self.then(who, vec![Instant::new(block, At::Edge(Edge::End))]);
+                    self.then(who, After::one(Instant::new(block, At::Edge(Edge::End))));
                 }
             }
         }
@@ -212,18 +215,18 @@ impl<'a> Weaver<'a> {
         });
     }
 
-    fn last(&self, who: PlayerId) -> Vec<Instant> {
-        self.last.get(who.index()).cloned().unwrap_or_default()
+    fn last(&self, who: PlayerId) -> After {
+        self.last.get(who.index()).copied().unwrap_or_default()
     }
 
-    fn then(&mut self, who: Option<PlayerId>, what: Vec<Instant>) {
+    fn then(&mut self, who: Option<PlayerId>, what: After) {
         if let Some(slot) = who.and_then(|w| self.last.get_mut(w.index())) {
             *slot = what;
         }
     }
 
     fn own_order(&mut self, who: PlayerId, to: Instant) {
-        for from in self.last(who) {
+        for from in self.last(who).iter() {
             self.wait(from, to, 0.0, 0, Why::OwnOrder);
         }
     }
@@ -315,7 +318,7 @@ impl<'a> Weaver<'a> {
         let settle = if leg.part == Part::Shut { LAND } else { 0.0 };
         self.then(
             Some(who),
-            vec![Instant::new(block, At::LegEnd(leg.row, leg.part)).later(settle)],
+            After::one(Instant::new(block, At::LegEnd(leg.row, leg.part)).later(settle)),
         );
     }
 
@@ -331,20 +334,20 @@ impl<'a> Weaver<'a> {
                 .row_blocks
                 .get(row)
                 .and_then(|b| b.last())
-                .map(|b| Instant::new(*b, At::Mark(row, Edge::Set, None)))
-                .into_iter()
-                .collect(),
+                .map_or_else(After::default, |b| {
+                    After::one(Instant::new(*b, At::Mark(row, Edge::Set, None)))
+                }),
             None => self.last(who),
         };
-        let block = self.block(Some(who), None, What::Still(Vec::new()), true);
+        let block = self.block(Some(who), None, What::Still(Stops::default()), true);
         let free = Instant::new(block, At::Start);
-        for from in &set {
+        for from in set.iter() {
             let lag = if screen.row.is_some() {
                 SET_BEFORE
             } else {
                 0.0
             };
-            self.wait(*from, free, lag, 0, Why::OwnOrder);
+            self.wait(from, free, lag, 0, Why::OwnOrder);
         }
         if let Some(slot) = self.set_at.get_mut(index) {
             *slot = set;
@@ -352,13 +355,13 @@ impl<'a> Weaver<'a> {
         if let Some(slot) = self.out.stands.get_mut(index) {
             *slot = Some(block);
         }
-        self.then(Some(who), vec![free]);
+        self.then(Some(who), After::one(free));
     }
 
-    fn still(&mut self, row: usize, marks: Vec<(Edge, f64)>, elastic: bool) -> Option<usize> {
+    fn still(&mut self, row: usize, stops: Stops, elastic: bool) -> Option<usize> {
         let who = self.row(row)?.who;
         self.close(who);
-        let block = self.block(Some(who), Some(row), What::Still(marks), elastic);
+        let block = self.block(Some(who), Some(row), What::Still(stops), elastic);
         let start = Instant::new(block, At::Start);
         self.own_order(who, start);
         self.beat_opens(row, start);
@@ -371,12 +374,11 @@ impl<'a> Weaver<'a> {
         let Some(row) = self.row(t.row) else { return };
         let (who, to, free) = (row.who, t.to, row.free);
         let takes = hand_time(t.from, t.target, row.kind, self.limits(who));
-        let marks = vec![
-            (Edge::Start, 0.0),
-            (Edge::Release, WIND_UP),
-            (Edge::Catch, WIND_UP + takes),
-            (Edge::End, WIND_UP + takes),
-        ];
+        let stops = Stops {
+            release: WIND_UP,
+            catch: WIND_UP + takes,
+            end: WIND_UP + takes,
+        };
         let running = self
             .open
             .get(who.index())
@@ -385,9 +387,9 @@ impl<'a> Weaver<'a> {
         let after = self.last(who);
         if free && let Some(run) = running {
             // A free pass may leave during the passer's own run, not before it.
-            self.then(Some(who), vec![Instant::new(run, At::Start)]);
+            self.then(Some(who), After::one(Instant::new(run, At::Start)));
         }
-        let Some(block) = self.still(t.row, marks, false) else {
+        let Some(block) = self.still(t.row, stops, false) else {
             return;
         };
         let start = Instant::new(block, At::Start);
@@ -401,9 +403,9 @@ impl<'a> Weaver<'a> {
             self.ball.later(if self.caught { SECURE } else { 0.0 })
         };
         self.wait(ball, start, 0.0, 0, Why::Ball);
-        let mut next = vec![release.later(FOLLOW_THROUGH)];
+        let mut next = After::one(release.later(FOLLOW_THROUGH));
         if free {
-            next.extend(after);
+            next = next.and(after);
         }
         self.then(Some(who), next);
         if t.in_stride && !free {
@@ -440,11 +442,11 @@ impl<'a> Weaver<'a> {
         let there = self.last(to);
         let ran = self.open.get(to.index()).is_some_and(Option::is_some);
         self.close(to);
-        let mut next = vec![catch.later(LAND)];
+        let mut next = After::one(catch.later(LAND));
         if free {
-            next.extend(there);
+            next = next.and(there);
         } else {
-            for from in there {
+            for from in there.iter() {
                 self.wait(from, catch, -EARLY, soft::FEET, Why::Receiver);
                 if ran && from.block != block {
                     self.wait(catch, from, -STANDING, soft::STANDING, Why::Standing);
@@ -457,20 +459,18 @@ impl<'a> Weaver<'a> {
     fn handoff(&mut self, t: &'a Transfer) {
         let Some(row) = self.row(t.row) else { return };
         let who = row.who;
-        let marks = vec![
-            (Edge::Start, 0.0),
-            (Edge::Set, 0.0),
-            (Edge::Release, GIVE),
-            (Edge::Catch, GIVE),
-            (Edge::End, 2.0 * GIVE),
-        ];
-        let Some(block) = self.still(t.row, marks, false) else {
+        let stops = Stops {
+            release: GIVE,
+            catch: GIVE,
+            end: 2.0 * GIVE,
+        };
+        let Some(block) = self.still(t.row, stops, false) else {
             return;
         };
         let release = Instant::new(block, At::Edge(Edge::Release));
         let ball = self.ball;
         self.wait(ball, Instant::new(block, At::Start), 0.0, 0, Why::Ball);
-        self.then(Some(who), vec![release.later(GIVE)]);
+        self.then(Some(who), After::one(release.later(GIVE)));
         if let Some(run) = self.open.get_mut(t.to.index()).and_then(Option::as_mut) {
             run.took = true;
         }
@@ -492,29 +492,28 @@ impl<'a> Weaver<'a> {
             (false, true) => limits.release,
             (false, false) => limits.release_quick,
         };
-        let marks = vec![
-            (Edge::Start, 0.0),
-            (Edge::Release, release),
-            (Edge::End, release + FOLLOW_THROUGH),
-        ];
+        let stops = Stops {
+            release,
+            end: release + FOLLOW_THROUGH,
+            ..Stops::default()
+        };
         let ball = self.ball;
         let before = self.last(who);
         if running {
             // The gather begins on the run: the ball leaves with the last step.
-            let early: Vec<Instant> = before.iter().map(|i| i.later(-GATHER)).collect();
-            self.then(Some(who), early);
+            self.then(Some(who), before.later(-GATHER));
         } else if holds {
             // The feet land with the catch; nothing else has to happen before the shot.
-            self.then(Some(who), vec![ball]);
+            self.then(Some(who), After::one(ball));
         }
-        let Some(block) = self.still(row, marks, false) else {
+        let Some(block) = self.still(row, stops, false) else {
             return;
         };
         let start = Instant::new(block, At::Start);
         let secure = if running && holds { GATHER } else { 0.0 };
         self.wait(ball, start, secure, 0, Why::Ball);
         let release = Instant::new(block, At::Edge(Edge::Release));
-        self.then(Some(who), vec![release.later(FOLLOW_THROUGH)]);
+        self.then(Some(who), After::one(release.later(FOLLOW_THROUGH)));
         self.cue = Some(release);
         self.out.goal = Some(release);
     }
