@@ -1,5 +1,7 @@
 //! Paints a display list on a 2-D canvas.
 
+use alloc::string::String;
+use alloc::vec::Vec;
 use backcut::math::{BezPath, PathEl, Point, push_decimal};
 use backcut::scene::{Anchor, Dash, Item, Role, Scene, TextStyle};
 use js_sys::{Array, Number};

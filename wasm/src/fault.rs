@@ -1,5 +1,8 @@
 //! Faults as plain objects, so that a page can show them without a class of ours.
 
+use alloc::format;
+use alloc::string::ToString;
+use alloc::vec::Vec;
 use backcut::fault::{Fault, Faults, Place};
 use js_sys::{Array, Object, Reflect};
 use wasm_bindgen::JsValue;

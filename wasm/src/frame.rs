@@ -1,5 +1,6 @@
 //! One instant as numbers at a fixed place in memory, which the page reads without a copy.
 
+use alloc::boxed::Box;
 use backcut::timeline::Frame;
 
 /// `t`, the ball's `x y z` and holder, then five times `present x y facing speed`.

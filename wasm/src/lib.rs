@@ -4,10 +4,16 @@
 //! only the crossing to JavaScript and the canvas painter, which knows nothing but display lists.
 //! One [`Play`] is one open set; the page frees it when its element leaves the document.
 
+#![cfg_attr(target_arch = "wasm32", no_std)]
+
+extern crate alloc;
+
 mod canvas;
 mod fault;
 mod frame;
 mod play;
+#[cfg(target_arch = "wasm32")]
+mod runtime;
 
 pub use canvas::Palette;
 pub use play::{Play, byte_limit, empty_court_height, paint_empty_court};

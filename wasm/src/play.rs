@@ -3,6 +3,12 @@
 use crate::canvas::{Palette, paint};
 use crate::fault::{thrown, unknown};
 use crate::frame::{self, Buffer, LENGTH};
+use alloc::borrow::ToOwned;
+use alloc::boxed::Box;
+use alloc::format;
+use alloc::string::String;
+use alloc::vec;
+use alloc::vec::Vec;
 use backcut::athlete::Level;
 use backcut::court::{Court, RuleSet};
 use backcut::document::LIMITS;
