@@ -3,7 +3,7 @@
 use crate::choreography::Screen;
 use crate::court::Side;
 use crate::math::Point;
-use crate::set::{ActionId, Coverage, Deed, Edge, PlayerId, Set};
+use crate::set::{ActionId, Coverage, Deed, Edge, PlayerId, Set, Verb};
 use crate::timeline::{BallUse, Timeline};
 use alloc::vec::Vec;
 
@@ -44,63 +44,117 @@ pub(super) fn meetings(set: &Set, timeline: &Timeline, coverage: Coverage) -> Ve
     for action in timeline.actions() {
         for mark in action.marks.iter().filter(|m| m.edge == Edge::PassBy) {
             let Some(screener) = mark.of else { continue };
-            let standing = timeline.screens().iter().find(|s| {
-                s.screen.who == screener && s.set <= mark.t + 0.5 && mark.t <= s.free + 0.1
-            });
-            // A giver of a hand-off screens for the taker too.
-            let Some(there) = timeline.player(screener, mark.t) else {
-                continue;
-            };
-            let screen = standing.map_or_else(
-                || Screen {
-                    row: None,
-                    who: screener,
-                    at: Point::new(there.x, there.y),
-                    facing: there.facing,
-                    shut_at: None,
-                    twin: None,
-                },
-                |s| s.screen,
-            );
-            let Some(by) = timeline.player(action.who, mark.t) else {
-                continue;
-            };
+            let burst = action.at(Edge::Plant).unwrap_or(action.start);
             let cue = action
                 .marks
                 .iter()
                 .find(|m| m.edge == Edge::Cue && m.of == mark.of);
+            let used = Use {
+                action: action.id,
+                cutter: action.who,
+                screener,
+                by: mark.t,
+                burst,
+            };
             let has_ball = timeline.ball_spans().iter().any(|s| {
                 s.start <= mark.t + 0.05
                     && mark.t <= s.end
                     && matches!(s.what, BallUse::Held(p) | BallUse::Dribbled(p) if p == action.who)
             });
-            let taken = timeline.ball_spans().iter().any(|s| {
-                matches!(s.what, BallUse::Handoff { from, to } if from == screener && to == action.who)
-                    && s.start <= mark.t + 0.2
-                    && mark.t <= s.end + 0.2
-            });
-            let mut meeting = Meeting {
-                action: action.id,
-                cutter: action.who,
-                screener,
-                coverage,
-                side: None,
-                steps_out: false,
-                on_ball: has_ball || taken,
-                burst: action.at(Edge::Plant).unwrap_or(action.start),
-                cue: cue.map_or(mark.t - 0.3, |m| m.t),
-                by: mark.t,
-                by_at: Point::new(by.x, by.y),
-                screen,
-                gate: screen.twin.is_some(),
-            };
-            meeting.coverage = usual(coverage, meeting.on_ball);
-            instruct(set, &mut meeting);
-            out.push(meeting);
+            out.extend(meeting(
+                timeline,
+                &used,
+                cue.map_or(mark.t - 0.3, |m| m.t),
+                has_ball,
+            ));
         }
+    }
+    // A giver of a hand-off screens for the taker.
+    for span in timeline.ball_spans() {
+        let BallUse::Handoff { from, to } = span.what else {
+            continue;
+        };
+        let by = 0.5 * (span.start + span.end);
+        let known = out
+            .iter_mut()
+            .find(|m| m.cutter == to && m.screener == from && (m.by - by).abs() < 0.3);
+        if let Some(m) = known {
+            m.on_ball = true;
+            continue;
+        }
+        let row = timeline.actions().iter().find(|a| {
+            a.verb == Verb::Handoff
+                && a.who == from
+                && a.at(Edge::Release).is_some_and(|r| (r - by).abs() < 0.3)
+        });
+        let burst = timeline
+            .actions()
+            .iter()
+            .filter(|a| a.who == to && a.start < by && a.end > by - 0.05)
+            .map(|a| a.start)
+            .fold(by - 1.0, f64::max);
+        if let Some(row) = row {
+            let used = Use {
+                action: row.id,
+                cutter: to,
+                screener: from,
+                by,
+                burst,
+            };
+            out.extend(meeting(timeline, &used, by - 0.3, true));
+        }
+    }
+    for m in &mut out {
+        m.coverage = usual(coverage, m.on_ball);
+        instruct(set, m);
     }
     crate::math::sort_short(&mut out, |a, b| a.by.total_cmp(&b.by));
     out
+}
+
+/// Who passes whom when.
+struct Use {
+    action: ActionId,
+    cutter: PlayerId,
+    screener: PlayerId,
+    by: f64,
+    burst: f64,
+}
+
+fn meeting(timeline: &Timeline, u: &Use, cue: f64, on_ball: bool) -> Option<Meeting> {
+    let standing = timeline
+        .screens()
+        .iter()
+        .find(|s| s.screen.who == u.screener && s.set <= u.by + 0.5 && u.by <= s.free + 0.1);
+    let there = timeline.player(u.screener, u.by)?;
+    // Somebody used where they stand has no screen of his own.
+    let screen = standing.map_or_else(
+        || Screen {
+            row: None,
+            who: u.screener,
+            at: Point::new(there.x, there.y),
+            facing: there.facing,
+            shut_at: None,
+            twin: None,
+        },
+        |s| s.screen,
+    );
+    let by = timeline.player(u.cutter, u.by)?;
+    Some(Meeting {
+        action: u.action,
+        cutter: u.cutter,
+        screener: u.screener,
+        coverage: Coverage::Chase,
+        side: None,
+        steps_out: false,
+        on_ball,
+        burst: u.burst,
+        cue,
+        by: u.by,
+        by_at: Point::new(by.x, by.y),
+        screen,
+        gate: screen.twin.is_some(),
+    })
 }
 
 /// What a coverage made for ball screens means off the ball, and the other way round.
