@@ -3,21 +3,35 @@
 
 use crate::athlete::Limits;
 use crate::court::Court;
-use crate::defence::{Defence, DefenderState};
-use crate::math::{Point, Vec2, direction, distance, length};
+use crate::defence::{Defence, DefenderState, Offence, STEPS, coverages};
+use crate::math::{Point, Vec2, direction, distance, length, sqrt};
 use crate::motion::Sprint;
 use crate::set::{ActionId, Coverage, Edge, PlayerId, Set, Verb};
-use crate::timeline::{BallUse, Timeline};
+use crate::timeline::{BallUse, TimedAction, Timeline};
 use alloc::vec::Vec;
 
-/// A defender contests a shot from so far between middles, metres: an arm's length.
+/// A defender contests a shot from so far between middles, metres: near enough with a hand up.
 /// Common practice, no source.
 const CONTEST: f64 = 1.0;
-/// A hand reaches a passing ball from so far, metres. Common practice, no source.
-const HAND: f64 = 0.9;
+/// A dribble this near to the ring is a drive that got there, metres: the edge of the paint.
+/// Common practice, no source.
+const PAINT: f64 = 2.5;
+/// The last of a pass belongs to the receiver's hands and body, metres. Common practice, no source.
+const RECEIVED: f64 = 0.6;
+/// A hand that is in the way already still has to be brought to the ball: this share of a reaction.
+/// Common practice, no source.
+const BROUGHT: f64 = 0.5;
+/// Shoulder height, standing and bent low, as shares of stature; a hop adds so many metres.
+/// From memory (standing); common practice, no source (the rest).
+const SHOULDER: (f64, f64) = (0.45, 0.82);
+const HOP: f64 = 0.15;
+/// Instants of a flight at which hands are looked for.
+const SAMPLES: u8 = 20;
 
-/// How close the nearest defender is, in the classes of the league's public shot data: 0–2, 2–4,
-/// 4–6 and more than 6 feet.
+/// How close the nearest defender is.
+///
+/// Source: the classes of the NBA's public shot dashboards, 0–2, 2–4, 4–6 and more than 6 feet, as
+/// quoted by Carnegie Mellon Sports Analytics.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Openness {
     /// Under 2 ft.
@@ -50,8 +64,10 @@ impl Openness {
 /// What sort of chance.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Chance {
-    /// A pass is caught.
+    /// A pass is caught, or a hand-off taken.
     Catch,
+    /// A dribble comes to the ring.
+    Drive,
     /// A shot leaves the hands.
     Finish,
 }
@@ -59,9 +75,9 @@ pub enum Chance {
 /// One chance.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Look {
-    /// The pass or the shot.
+    /// The pass, hand-off, dribble or shot.
     pub action: ActionId,
-    /// Catch or finish.
+    /// Catch, drive or finish.
     pub chance: Chance,
     /// Who has it.
     pub who: PlayerId,
@@ -83,6 +99,12 @@ pub struct Look {
 }
 
 impl Look {
+    /// Whether a defender is near enough to contest at once.
+    #[must_use]
+    pub fn contested(&self) -> bool {
+        self.open <= 0.0
+    }
+
     /// The class of its separation.
     #[must_use]
     pub fn openness(&self) -> Openness {
@@ -93,51 +115,104 @@ impl Look {
 /// All looks of a set against `defence`, in time order.
 #[must_use]
 pub fn looks(timeline: &Timeline, defence: &Defence) -> Vec<Look> {
-    let mut out = Vec::new();
-    for action in timeline.actions() {
-        let (chance, who, edge) = match action.verb {
-            Verb::Pass => {
-                let Some(to) = receiver(timeline, action.at(Edge::Release)) else {
-                    continue;
-                };
-                (Chance::Catch, to, Edge::Catch)
-            }
-            Verb::Shot => (Chance::Finish, action.who, Edge::Release),
-            _ => continue,
-        };
-        let Some(t) = action.at(edge) else { continue };
-        let Some(state) = timeline.player(who, t) else {
-            continue;
-        };
-        let at = Point::new(state.x, state.y);
-        let (nearest, separation) = nearest(timeline, defence, at, t);
-        let lane = action.at(Edge::Release).filter(|_| chance == Chance::Catch);
-        out.push(Look {
-            action: action.id,
-            chance,
-            who,
-            t,
-            at,
-            separation,
-            nearest,
-            open: contest(timeline, defence, at, t),
-            needs: if chance == Chance::Catch {
-                timeline.limits(who).release
-            } else {
-                0.0
-            },
-            lane: lane.map(|release| lane_margin(timeline, defence, release, t)),
-        });
-    }
+    let found = timeline.actions().iter().filter_map(|a| chance(timeline, a));
+    let mut out: Vec<Look> = found
+        .chain(drives(timeline))
+        .filter_map(|c| look(timeline, defence, &c))
+        .collect();
     crate::math::sort_short(&mut out, |a, b| a.t.total_cmp(&b.t));
     out
 }
 
-fn receiver(timeline: &Timeline, release: Option<f64>) -> Option<PlayerId> {
-    let release = release?;
+/// Where and when to measure.
+struct Moment {
+    action: ActionId,
+    chance: Chance,
+    who: PlayerId,
+    t: f64,
+    /// Of a pass: its release.
+    release: Option<f64>,
+}
+
+fn chance(timeline: &Timeline, action: &TimedAction) -> Option<Moment> {
+    let released = action.at(Edge::Release)?;
+    let (chance, who, t, release) = match action.verb {
+        Verb::Pass => {
+            let (to, _) = receiver(timeline, released)?;
+            (Chance::Catch, to, action.at(Edge::Catch)?, Some(released))
+        }
+        Verb::Handoff => {
+            let (to, end) = receiver(timeline, released)?;
+            (Chance::Catch, to, end, None)
+        }
+        Verb::Shot => (Chance::Finish, action.who, released, None),
+        _ => return None,
+    };
+    Some(Moment {
+        action: action.id,
+        chance,
+        who,
+        t,
+        release,
+    })
+}
+
+/// To whom the ball that leaves at `release` goes, and when that is over.
+fn receiver(timeline: &Timeline, release: f64) -> Option<(PlayerId, f64)> {
     timeline.ball_spans().iter().find_map(|s| match s.what {
-        BallUse::Pass { to, .. } if (s.start - release).abs() < 0.02 => Some(to),
+        BallUse::Pass { to, .. } if (s.start - release).abs() < 0.02 => Some((to, s.end)),
+        BallUse::Handoff { to, .. } if s.start - 0.02 < release && release < s.end + 0.02 => {
+            Some((to, s.end))
+        }
         _ => None,
+    })
+}
+
+/// The instants at which a dribble comes into the paint, unless it ends in a shot there and then.
+fn drives(timeline: &Timeline) -> impl Iterator<Item = Moment> {
+    timeline.ball_spans().iter().filter_map(|span| {
+        let BallUse::Dribbled(who) = span.what else {
+            return None;
+        };
+        let steps = ((span.end - span.start) * f64::from(STEPS)) as u32;
+        let far = |t: f64| timeline.player(who, t).map(|p| length(Vec2::new(p.x, p.y)));
+        if far(span.start)? <= PAINT {
+            return None;
+        }
+        let t = (1..=steps)
+            .map(|i| span.start + f64::from(i) / f64::from(STEPS))
+            .find(|t| far(*t).is_some_and(|d| d <= PAINT))?;
+        let mut own = timeline.actions().iter().filter(|a| a.who == who);
+        let row = own.find(|a| a.start <= t && t <= a.end && a.verb != Verb::Shot)?;
+        Some(Moment {
+            action: row.id,
+            chance: Chance::Drive,
+            who,
+            t,
+            release: None,
+        })
+    })
+}
+
+fn look(timeline: &Timeline, defence: &Defence, m: &Moment) -> Option<Look> {
+    let state = timeline.player(m.who, m.t)?;
+    let at = Point::new(state.x, state.y);
+    let (nearest, separation) = nearest(timeline, defence, at, m.t);
+    Some(Look {
+        action: m.action,
+        chance: m.chance,
+        who: m.who,
+        t: m.t,
+        at,
+        separation,
+        nearest,
+        open: contest(timeline, defence, at, m.t),
+        needs: match m.chance {
+            Chance::Catch => timeline.limits(m.who).release,
+            Chance::Drive => timeline.limits(m.who).release_quick,
+            Chance::Finish => 0.0,
+        },
+        lane: m.release.map(|r| lane_margin(timeline, defence, r, m.t)),
     })
 }
 
@@ -189,28 +264,48 @@ fn time_to_reach(s: &DefenderState, to: Point, reach: f64, limits: &Limits) -> f
     sprint.time_to_distance(sprint.distance(since) + far) - since
 }
 
-/// By how many seconds the ball is past every hand, at the place where it is closest.
+/// By how many seconds the ball is past every hand, at the place where it is closest. Until the
+/// reaction is over a defender does what is under way; then the way to the ball is free.
 fn lane_margin(timeline: &Timeline, defence: &Defence, release: f64, catch: f64) -> f64 {
-    let mut least = f64::INFINITY;
-    for (_, state, limits) in defenders(timeline, defence, release) {
-        for i in 1..=20_i32 {
-            let tau = (catch - release) * f64::from(i) / 20.0;
+    let end = timeline.ball(catch);
+    let end = Point::new(end.x, end.y);
+    let flight: Vec<(f64, Point, f64)> = (1..=SAMPLES)
+        .map(|i| {
+            let tau = (catch - release) * f64::from(i) / f64::from(SAMPLES);
             let ball = timeline.ball(release + tau);
-            if ball.z > limits.reach + 0.15 {
+            (tau, Point::new(ball.x, ball.y), ball.z)
+        })
+        .filter(|(_, at, _)| distance(*at, end) >= RECEIVED)
+        .collect();
+    let mut least = f64::INFINITY;
+    for (who, now, limits) in defenders(timeline, defence, release) {
+        let Some(ready) = defence.state(who, release + limits.reaction) else {
+            continue;
+        };
+        for (tau, at, z) in &flight {
+            let Some(hand) = arm(*z, limits) else {
                 continue;
+            };
+            if distance(Point::new(now.x, now.y), *at) <= hand {
+                least = least.min(BROUGHT * limits.reaction - tau);
             }
-            // The last metre belongs to the receiver's hands and body.
-            let end = timeline.ball(catch);
-            if distance(Point::new(ball.x, ball.y), Point::new(end.x, end.y)) < 0.6 {
-                continue;
+            let far = distance(Point::new(ready.x, ready.y), *at) - hand;
+            if far / limits.v_max + limits.reaction - tau < least {
+                let reach = time_to_reach(&ready, *at, hand, limits);
+                least = least.min(limits.reaction + reach - tau);
             }
-            let reach = time_to_reach(&state, Point::new(ball.x, ball.y), HAND, limits);
-            // A hand that is there already still has to be brought up.
-            let reaction = limits.reaction * if reach > 0.0 { 1.0 } else { 0.5 };
-            least = least.min(reach + reaction - tau);
         }
     }
     least
+}
+
+/// How far from the body's middle a hand reaches a ball at height `z`, metres: the arm from a
+/// shoulder that bends and hops; `None` over or under every hand.
+fn arm(z: f64, limits: &Limits) -> Option<f64> {
+    let (low, high) = (SHOULDER.0 * limits.stature, SHOULDER.1 * limits.stature + HOP);
+    let off = (z - high).max(low - z).max(0.0);
+    let arm = 0.5 * limits.span;
+    (off < arm).then(|| sqrt(arm * arm - off * off))
 }
 
 /// One row of the outcome table: a coverage and what it leaves open.
@@ -218,45 +313,25 @@ fn lane_margin(timeline: &Timeline, defence: &Defence, release: f64, catch: f64)
 pub struct Outcome {
     /// Under which coverage.
     pub coverage: Coverage,
+    /// Whether the file names it as the defence's own.
+    pub written: bool,
     /// The looks it leaves, the same actions in every row.
     pub looks: Vec<Look>,
 }
 
-/// What a set yields against every coverage that it can meet.
+/// What a set yields against every coverage that it can meet, and the one that its file names.
 #[must_use]
 pub fn outcomes(set: &Set, court: &Court, timeline: &Timeline) -> Vec<Outcome> {
-    coverages(set, court, timeline)
-        .into_iter()
+    let offence = Offence::new(timeline);
+    let mut all = coverages(set, timeline);
+    all.extend(set.defence.all.filter(|c| !all.contains(c)));
+    all.into_iter()
         .map(|coverage| {
-            let defence = Defence::simulate(set, court, timeline, coverage);
+            let defence = Defence::against(&offence, set, court, timeline, coverage);
             Outcome {
                 coverage,
+                written: set.defence.all == Some(coverage),
                 looks: looks(timeline, &defence),
-            }
-        })
-        .collect()
-}
-
-/// The coverages a set can meet: those for screens off the ball where it has one, those for ball
-/// screens where it has one; `chase` always, which is also "everybody stays with the own man".
-#[must_use]
-pub fn coverages(set: &Set, court: &Court, timeline: &Timeline) -> Vec<Coverage> {
-    let plain = Defence::simulate(set, court, timeline, Coverage::Chase);
-    let on_ball = plain.meetings().iter().any(|m| m.on_ball);
-    let off_ball = plain.meetings().iter().any(|m| !m.on_ball);
-    Coverage::TABLE
-        .iter()
-        .map(|r| r.0)
-        .filter(|c| match c {
-            Coverage::Chase => true,
-            Coverage::TopLock => off_ball,
-            Coverage::Over
-            | Coverage::Drop
-            | Coverage::Ice
-            | Coverage::Blitz
-            | Coverage::WeakSideTag => on_ball,
-            Coverage::Under | Coverage::Switch | Coverage::Show | Coverage::Through => {
-                on_ball || off_ball
             }
         })
         .collect()

@@ -1,13 +1,22 @@
 //! What a defender's body can do in one step, and what stops it.
 
 use crate::athlete::Limits;
-use crate::math::{Point, Vec2, angle_of, direction, length, turn_between, unit, wrap_angle};
+use crate::math::{
+    Point, Vec2, angle_of, direction, distance, length, sqrt, turn_between, unit, wrap_angle,
+};
 use crate::motion::facing::TURN_RATE;
 
-/// A defender is a disc of this share of the shoulders' breadth, edge on.
+/// A moving body is a disc whose radius is this share of the shoulders' breadth: between half the
+/// breadth and half the depth.
 const DISC: f64 = 0.37;
-/// Faster than this share of a shuffle, a defender turns and runs.
-const TURN_AND_RUN: f64 = 0.9;
+/// Faster than this share of a shuffle, and farther than this to go, a defender turns and runs.
+const TURN_AND_RUN: (f64, f64) = (0.9, 0.5);
+/// Braking into a place uses this share of full braking, and ends this near to it, metres.
+const EASE: f64 = 0.7;
+const STILL: f64 = 0.03;
+/// The most of the top speed a body under way uses: the sprint model reaches it only in the limit.
+const FLAT_OUT: f64 = 0.97;
+// Common practice, no source, for all of these.
 
 /// A moving defender.
 #[derive(Clone, Copy, Debug)]
@@ -29,7 +38,7 @@ pub(super) struct Want {
 }
 
 /// Something solid.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Solid {
     /// Ends of the shoulder line; the same point for a disc.
     pub ends: [Point; 2],
@@ -59,6 +68,20 @@ impl Solid {
         }
     }
 
+    /// The wall that two standing bodies make when they leave less than `gap` between them: its
+    /// outer ends.
+    pub(super) fn joined(&self, other: &Self, gap: f64) -> Option<[Point; 2]> {
+        let pairs = self.ends.map(|a| other.ends.map(|b| (distance(a, b), [a, b])));
+        let all = || pairs.iter().flatten();
+        let near = all().map(|p| p.0).fold(f64::INFINITY, f64::min);
+        let outer = all().fold(None, |best: Option<&(f64, [Point; 2])>, p| {
+            best.filter(|b| b.0 >= p.0).or(Some(p))
+        });
+        outer
+            .filter(|_| near - self.radius - other.radius < gap)
+            .map(|p| p.1)
+    }
+
     /// The nearest point of the middle line, and how far it is.
     pub(super) fn nearest(&self, p: Point) -> (Point, f64) {
         let [a, b] = self.ends;
@@ -86,11 +109,11 @@ impl Body {
         let way = direction(away);
         // The speed from which braking still ends in the wanted place.
         let close = way.map_or(Vec2::ZERO, |d| {
-            d * crate::math::sqrt(2.0 * 0.7 * limits.brake * (left - 0.03).max(0.0))
+            d * sqrt(2.0 * EASE * limits.brake * (left - STILL).max(0.0))
         });
         let wish = want.v + close;
         let speed = length(wish);
-        let runs = speed > TURN_AND_RUN * limits.shuffle * limits.v_max && left > 0.5;
+        let runs = speed > TURN_AND_RUN.0 * limits.shuffle * limits.v_max && left > TURN_AND_RUN.1;
         let look = if runs {
             direction(wish)
         } else {
@@ -114,7 +137,7 @@ impl Body {
     fn cap(&self, wish: Vec2, limits: &Limits) -> f64 {
         let ahead = direction(wish).map_or(1.0, |d| d.dot(unit(self.facing)));
         let share = if ahead > 0.5 {
-            limits.shuffle + (0.97 - limits.shuffle) * ((ahead - 0.5) / 0.4).min(1.0)
+            limits.shuffle + (FLAT_OUT - limits.shuffle) * ((ahead - 0.5) / 0.4).min(1.0)
         } else if ahead < -0.5 {
             limits.backpedal
         } else {

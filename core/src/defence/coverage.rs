@@ -1,22 +1,34 @@
 //! How screens are played: what the screened defender and the screener's defender want while a
 //! screen is on, and on which side of a body they go by.
+//!
+//! Common practice, no source, for every figure.
 
+use super::STEPS;
 use super::offence::{Offence, Step};
 use super::plan::Meeting;
 use crate::math::{Point, Vec2, direction, distance, length};
-use crate::set::{Coverage, PlayerId};
+use crate::set::{Coverage, Deed, PlayerId};
 
-/// A trailing defender keeps so far behind the cutter's middle.
+/// A trailing defender keeps so far behind the cutter's middle, metres.
 const TRAIL: f64 = 0.55;
-/// How long after the pass-by a screen still matters to those it hit.
+/// Before the cut the defender comes up to the man: so early, seconds, and so near, metres.
+const ATTACH: f64 = 1.2;
+const NEAR: f64 = 0.85;
+/// How long after the pass-by a screen still matters to those it hit, seconds.
 const AFTER: f64 = 0.9;
-/// A switch is called so long before the pass-by.
+/// A switch is called so long before the pass-by, seconds.
 const CALL: f64 = 0.1;
-/// A show lasts so long. Common practice, no source: 0.6–1.0 s.
+/// A show lasts so long from the cue on, seconds: 0.6–1.0.
 const SHOW: f64 = 0.8;
-/// How far below the screen a dropping big stays.
+/// How far below the screen a dropping big stays, and one who plays ice, metres: 1.5–3.0.
 const DROP: f64 = 2.2;
 const ICE: f64 = 2.5;
+/// Between the man and the screen a top-locking defender stands so far from the man, metres.
+const LOCK: f64 = 0.75;
+/// Each of two who trap is so far from the ball, metres.
+const TRAP: f64 = 0.8;
+/// A low man tags for so long, seconds, from so near, metres.
+const TAG: (f64, f64) = (0.9, 0.8);
 
 /// What a meeting asks of one defender.
 #[derive(Clone, Copy, Debug)]
@@ -25,77 +37,96 @@ pub(super) struct Order {
     pub v: Vec2,
     /// On which side of the screener's body to go by: a direction from the body, unit.
     pub round: Option<Vec2>,
+    /// The attacker whose way this defender is there to be in.
+    pub meets: Option<PlayerId>,
+}
+
+impl Order {
+    pub(super) fn to(to: Point, v: Vec2) -> Self {
+        Self {
+            to,
+            v,
+            round: None,
+            meets: None,
+        }
+    }
+
+    fn round(self, side: Vec2) -> Self {
+        Self {
+            round: Some(side),
+            ..self
+        }
+    }
+
+    pub(super) fn meets(self, who: PlayerId) -> Self {
+        Self {
+            meets: Some(who),
+            ..self
+        }
+    }
 }
 
 /// The side of the body on which the cutter goes by.
 pub(super) fn arm(m: &Meeting) -> Vec2 {
-    direction(m.by_at - m.screen.at).unwrap_or(Vec2::new(1.0, 0.0))
+    direction(m.by_at - m.screen.at).unwrap_or(Vec2::new(0.0, -1.0))
 }
 
 /// What the defender of the cutter wants; `t` is the instant that is in the defender's mind.
-pub(super) fn screened(
-    m: &Meeting,
-    t: f64,
-    seen: &Step,
-    offence: &Offence,
-    reaction: f64,
-) -> Option<Order> {
+pub(super) fn screened(m: &Meeting, t: f64, seen: &Step, offence: &Offence) -> Option<Order> {
     let cutter = seen.place(m.cutter)?;
     let v = seen.velocity(m.cutter);
-    if t > m.by + AFTER {
+    if t > m.by + AFTER || t < m.burst - ATTACH {
         return None;
     }
-    let before = t < m.burst;
     match m.coverage {
         Coverage::TopLock | Coverage::Ice if t < m.by => {
             // Between the man and the screen, on the screen's high side.
             let way = direction(m.screen.at - cutter)?;
-            Some(Order {
-                to: cutter + way * 0.75,
-                v: v * 0.8,
-                round: Some(arm(m)),
-            })
+            Some(Order::to(cutter + way * LOCK, v * 0.8).round(arm(m)))
         }
-        _ if before => None,
+        _ if t < m.burst => attached(m, seen),
         Coverage::Under | Coverage::Through => {
-            let round = -arm(m);
             // Straight to where the man comes out.
-            Some(Order {
-                to: cutter + v * 0.25,
-                v,
-                round: Some(round),
-            })
+            Some(Order::to(cutter + v * 0.25, v).round(-arm(m)))
         }
         Coverage::Switch if t > m.by - CALL => None,
+        _ if m.asked == Some(Deed::GoesRound) => {
+            let side = m.side.map_or(-arm(m), |s| Vec2::new(s.sign(), 0.0));
+            Some(Order::to(cutter + v * 0.2, v).round(side))
+        }
         _ => {
-            if let Some(side) = m.side {
-                let round = Vec2::new(side.sign(), 0.0);
-                return Some(Order {
-                    to: cutter + v * 0.2,
-                    v,
-                    round: Some(round),
-                });
-            }
-            // The way the cutter ran, so far behind: over the screen on the same side, through the
-            // gate while it is open.
-            let mut back = t;
-            let mut at = cutter;
-            while back > m.burst - 1.0 {
-                let p = offence.at(back).place(m.cutter)?;
-                if distance(p, cutter) >= TRAIL {
-                    at = p;
-                    break;
-                }
-                back -= 1.0 / 60.0;
-            }
-            let past = t > m.by + 0.3 * reaction;
-            (!past || length(v) > 1.5).then_some(Order {
-                to: at,
-                v,
-                round: None,
-            })
+            // Past the screen a man who has stopped is guarded as usual.
+            let follows = t < m.by + 0.1 || length(v) > 1.5;
+            follows.then(|| Order::to(behind(m, t, cutter, offence), v))
         }
     }
+}
+
+/// A man who is about to use a screen is met early and held close, with the ball in view.
+fn attached(m: &Meeting, seen: &Step) -> Option<Order> {
+    if m.on_ball {
+        return None;
+    }
+    let cutter = seen.place(m.cutter)?;
+    let to_ball = direction(seen.ball - cutter).unwrap_or(Vec2::ZERO);
+    let way = direction(Point::ZERO - cutter)? + to_ball * 0.5;
+    Some(Order::to(
+        cutter + direction(way)? * NEAR,
+        seen.velocity(m.cutter),
+    ))
+}
+
+/// The place on the way that the cutter ran: over the screen on the same side, through the gate
+/// while it is open.
+fn behind(m: &Meeting, t: f64, cutter: Point, offence: &Offence) -> Point {
+    let mut back = t;
+    while back > m.burst - 1.0 {
+        match offence.place(m.cutter, back) {
+            Some(p) if distance(p, cutter) >= TRAIL => return p,
+            _ => back -= 1.0 / f64::from(STEPS),
+        }
+    }
+    cutter
 }
 
 /// What the screener's defender wants.
@@ -103,38 +134,36 @@ pub(super) fn screener(m: &Meeting, t: f64, seen: &Step) -> Option<Order> {
     let s = seen.place(m.screener)?;
     let cutter = seen.place(m.cutter)?;
     let v = seen.velocity(m.cutter);
-    let stay = |to: Point| {
-        Some(Order {
-            to,
-            v: Vec2::ZERO,
-            round: None,
-        })
-    };
+    let stay = |to: Point| Some(Order::to(to, Vec2::ZERO));
     let to_ring = direction(Point::ZERO - s).unwrap_or(Vec2::ZERO);
     let show = m.steps_out || m.coverage == Coverage::Show;
     match m.coverage {
         _ if show && t >= m.cue - 0.2 && t <= m.cue + SHOW => {
             // Out into the cutter's way, square to it.
             let way = direction(m.by_at - s)?;
-            stay(m.by_at + way * 0.35 + direction(v).unwrap_or(way) * 0.8)
+            let ahead = direction(v).unwrap_or(way);
+            stay(m.by_at + way * 0.35 + ahead * 0.8).map(|o| o.meets(m.cutter))
         }
         Coverage::Drop if t >= m.burst - 0.5 && t <= m.by + 0.6 => stay(s + to_ring * DROP),
         Coverage::Ice if t >= m.burst - 0.5 && t <= m.by + 0.6 => {
-            stay(s + to_ring * ICE + Vec2::new(m.screen.at.x.signum() * 0.6, -0.4))
+            let outward = m.screen.at.x.signum() * 0.6;
+            stay(s + to_ring * ICE + Vec2::new(outward, -0.4))
         }
         Coverage::Blitz if t >= m.cue && t <= m.by + 1.5 => {
             let way = direction(s - cutter).unwrap_or(to_ring);
-            Some(Order {
-                to: cutter + way * 0.8,
-                v: v * 0.9,
-                round: None,
-            })
+            Some(Order::to(cutter + way * TRAP, v * 0.9).meets(m.cutter))
+        }
+        Coverage::Switch if t >= m.cue - 0.5 && t <= m.by => {
+            // Touches up: waits where the cutter comes out, on the ring's side.
+            let from = direction(Point::ZERO - m.by_at).unwrap_or(to_ring);
+            stay(m.by_at + from * 0.9)
         }
         Coverage::Through if t >= m.burst && t <= m.by + 0.3 => {
             // A step off, so that the team mate finds a way between.
             stay(s + to_ring * 1.5)
         }
-        _ if t >= m.burst && t <= m.by + 0.2 => stay(s + to_ring * 1.0),
+        // At the screener, out of the team mate's way.
+        _ if t >= m.burst && t <= m.by + 0.2 => stay(s + to_ring * 0.85 - arm(m) * 0.35),
         _ => None,
     }
 }
@@ -144,8 +173,14 @@ pub(super) fn switches(m: &Meeting, t: f64) -> bool {
     m.coverage == Coverage::Switch && t >= m.by - CALL
 }
 
-/// Whom the low man tags and until when: the screener who rolls after a ball screen.
-pub(super) fn tagged(m: &Meeting, t: f64) -> Option<PlayerId> {
+/// The low man tags a screener who rolls after a ball screen.
+pub(super) fn tag(m: &Meeting, t: f64, seen: &Step) -> Option<Order> {
     let on = m.coverage == Coverage::WeakSideTag && m.on_ball;
-    (on && t >= m.by && t <= m.by + 0.9).then_some(m.screener)
+    if !on || t < m.by || t > m.by + TAG.0 {
+        return None;
+    }
+    let roller = seen.place(m.screener)?;
+    let to_ring = direction(Point::ZERO - roller)?;
+    let v = seen.velocity(m.screener);
+    Some(Order::to(roller + to_ring * TAG.1, v).meets(m.screener))
 }

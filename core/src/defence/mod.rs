@@ -8,15 +8,19 @@
 //! The rules of place and coverage are common practice, no source.
 
 mod body;
+mod contact;
 mod coverage;
+mod mind;
 mod offence;
 mod place;
 mod plan;
 mod simulate;
 
+pub(crate) use offence::Offence;
 pub use plan::Meeting;
 
-use crate::set::{Coverage, PlayerId};
+use crate::set::{Coverage, PlayerId, Set};
+use crate::timeline::Timeline;
 use alloc::vec::Vec;
 
 /// Steps a second.
@@ -58,10 +62,15 @@ pub enum Incident {
         /// Seconds without way.
         lasts: f64,
     },
-    /// Took over another man.
+    /// Took over another man: at a switched screen, or in the rotation after help.
     TookOver {
         /// Whom.
         man: PlayerId,
+    },
+    /// Left the own man for a ball that nobody stopped.
+    Helped {
+        /// Who had, or was about to catch, that ball.
+        against: PlayerId,
     },
     /// Overlapped a moving attacker for longer or deeper than a brush.
     Contact {
@@ -82,6 +91,30 @@ pub struct Defence {
     men: Vec<[PlayerId; 5]>,
     events: Vec<Event>,
     meetings: Vec<Meeting>,
+}
+
+/// The coverages a set can meet: those for screens off the ball where it has one, those for ball
+/// screens where it has one; [`Coverage::Chase`] always, which is also "everybody stays with the own
+/// man".
+#[must_use]
+pub fn coverages(set: &Set, timeline: &Timeline) -> Vec<Coverage> {
+    let meetings = plan::meetings(set, timeline, Coverage::Chase);
+    let on_ball = meetings.iter().any(|m| m.on_ball);
+    let off_ball = meetings.iter().any(|m| !m.on_ball);
+    let all = Coverage::TABLE.iter().map(|r| r.0);
+    all.filter(|c| match c {
+        Coverage::Chase => true,
+        Coverage::TopLock => off_ball,
+        Coverage::Over
+        | Coverage::Drop
+        | Coverage::Ice
+        | Coverage::Blitz
+        | Coverage::WeakSideTag => on_ball,
+        Coverage::Under | Coverage::Switch | Coverage::Show | Coverage::Through => {
+            on_ball || off_ball
+        }
+    })
+    .collect()
 }
 
 impl Defence {
@@ -123,6 +156,21 @@ impl Defence {
     #[must_use]
     pub fn events(&self) -> &[Event] {
         &self.events
+    }
+
+    /// A hash over the bits of every state (FNV-1a, 64 bit): two builds that defend alike to the last
+    /// bit have the same.
+    #[must_use]
+    pub fn hash(&self) -> u64 {
+        let mut hash = 0xcbf2_9ce4_8422_2325_u64;
+        for s in self.tracks.iter().flatten() {
+            for x in [s.x, s.y, s.facing, s.vx, s.vy] {
+                for byte in x.to_bits().to_le_bytes() {
+                    hash = (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3);
+                }
+            }
+        }
+        hash
     }
 
     /// Every use of a screen with the coverage that met it.

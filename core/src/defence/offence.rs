@@ -1,21 +1,26 @@
-//! The offence as the defence can see it: tables at the steps of the simulation.
+//! The offence as the defence can see it: tables at the steps of the simulation. They do not depend
+//! on the coverage, so one of them serves all rows of an outcome table.
 
 use super::STEPS;
-use crate::math::{Point, Vec2};
+use super::body::Solid;
+use crate::math::{Point, Vec2, length};
 use crate::set::PlayerId;
 use crate::timeline::{BallUse, Frame, Timeline};
 use alloc::vec::Vec;
+
+/// An attacker slower than this stands, m/s. Common practice, no source.
+const STANDS: f64 = 0.15;
 
 /// One step.
 #[derive(Clone, Copy, Debug, Default)]
 pub(super) struct Step {
     pub at: [Option<Point>; 5],
     pub v: [Vec2; 5],
-    pub facing: [f64; 5],
     pub ball: Point,
     /// Who has the ball, or is about to: on the release of a pass everybody knows to whom.
     pub with: Option<PlayerId>,
     pub dribbled: bool,
+    /// The shot is up.
     pub over: bool,
 }
 
@@ -29,17 +34,24 @@ impl Step {
     }
 }
 
+/// The attackers' bodies at one step, by [`PlayerId::index`].
+pub(super) type Bodies = [Option<Solid>; 5];
+
 /// The whole set in steps.
 #[derive(Debug)]
-pub(super) struct Offence {
+pub(crate) struct Offence {
     steps: Vec<Step>,
+    bodies: Vec<Bodies>,
 }
 
 impl Offence {
-    pub(super) fn new(timeline: &Timeline) -> Self {
+    pub(crate) fn new(timeline: &Timeline) -> Self {
         let dt = 1.0 / f64::from(STEPS);
         let count = (timeline.duration() * f64::from(STEPS)) as usize + 1;
-        let mut steps: Vec<Step> = Vec::with_capacity(count);
+        let mut all = Self {
+            steps: Vec::with_capacity(count),
+            bodies: Vec::with_capacity(count),
+        };
         let mut frame = Frame::default();
         for i in 0..count {
             let t = i as f64 * dt;
@@ -51,10 +63,7 @@ impl Offence {
             for (slot, p) in step.at.iter_mut().zip(&frame.players) {
                 *slot = p.map(|p| Point::new(p.x, p.y));
             }
-            for (slot, p) in step.facing.iter_mut().zip(&frame.players) {
-                *slot = p.map_or(0.0, |p| p.facing);
-            }
-            if let Some(before) = steps.last() {
+            if let Some(before) = all.steps.last() {
                 for ((v, a), b) in step.v.iter_mut().zip(&before.at).zip(&step.at) {
                     *v = a.zip(*b).map_or(Vec2::ZERO, |(a, b)| (b - a) / dt);
                 }
@@ -69,23 +78,43 @@ impl Offence {
                 Some(BallUse::Shot(_) | BallUse::Through) => step.over = true,
                 None => {}
             }
-            steps.push(step);
+            let bodies = PlayerId::ALL.map(|who| {
+                let (at, limits) = (step.place(who)?, timeline.limits(who));
+                let facing = (*frame.players.get(who.index())?)?.facing;
+                Some(if length(step.velocity(who)) < STANDS {
+                    Solid::capsule(at, facing, limits)
+                } else {
+                    Solid::disc(at, limits)
+                })
+            });
+            all.steps.push(step);
+            all.bodies.push(bodies);
         }
-        Self { steps }
+        all
     }
 
     pub(super) fn len(&self) -> usize {
         self.steps.len()
     }
 
+    fn index(&self, t: f64) -> usize {
+        let i = (t * f64::from(STEPS) + 0.5).max(0.0) as usize;
+        i.min(self.steps.len().saturating_sub(1))
+    }
+
     /// The step at `t` seconds; the ends hold.
     pub(super) fn at(&self, t: f64) -> Step {
-        let i = (t * f64::from(STEPS) + 0.5).max(0.0) as usize;
-        self.steps
-            .get(i)
-            .or(self.steps.last())
-            .copied()
-            .unwrap_or_default()
+        self.steps.get(self.index(t)).copied().unwrap_or_default()
+    }
+
+    /// One player's place at `t` seconds.
+    pub(super) fn place(&self, who: PlayerId, t: f64) -> Option<Point> {
+        self.steps.get(self.index(t))?.place(who)
+    }
+
+    /// The bodies at `t` seconds.
+    pub(super) fn bodies(&self, t: f64) -> Bodies {
+        self.bodies.get(self.index(t)).copied().unwrap_or_default()
     }
 
     /// What somebody who reacts after `reaction` seconds has in mind at `t`: what was there then,

@@ -7,6 +7,9 @@ use crate::set::{ActionId, Coverage, Deed, Edge, PlayerId, Set, Verb};
 use crate::timeline::{BallUse, Timeline};
 use alloc::vec::Vec;
 
+/// Where no cue is known: so long before the pass-by. Common practice, no source.
+const CUE: f64 = 0.3;
+
 /// One use of a screen as the defence meets it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Meeting {
@@ -18,9 +21,11 @@ pub struct Meeting {
     pub screener: PlayerId,
     /// How the defence plays it.
     pub coverage: Coverage,
-    /// Which way round the screen, where that was asked for.
+    /// What the file tells the cutter's defender to do, where it does.
+    pub asked: Option<Deed>,
+    /// On which side.
     pub side: Option<Side>,
-    /// The screener's defender steps out by instruction.
+    /// The screener's defender steps out, by the file's instruction.
     pub steps_out: bool,
     /// Whether the cutter has the ball.
     pub on_ball: bool,
@@ -64,12 +69,22 @@ pub(super) fn meetings(set: &Set, timeline: &Timeline, coverage: Coverage) -> Ve
             out.extend(meeting(
                 timeline,
                 &used,
-                cue.map_or(mark.t - 0.3, |m| m.t),
+                cue.map_or(mark.t - CUE, |m| m.t),
                 has_ball,
             ));
         }
     }
-    // A giver of a hand-off screens for the taker.
+    handoffs(timeline, &mut out);
+    for m in &mut out {
+        m.coverage = usual(coverage, m.on_ball);
+        instruct(set, m);
+    }
+    crate::math::sort_short(&mut out, |a, b| a.by.total_cmp(&b.by));
+    out
+}
+
+/// A giver of a hand-off screens for the taker.
+fn handoffs(timeline: &Timeline, out: &mut Vec<Meeting>) {
     for span in timeline.ball_spans() {
         let BallUse::Handoff { from, to } = span.what else {
             continue;
@@ -101,15 +116,9 @@ pub(super) fn meetings(set: &Set, timeline: &Timeline, coverage: Coverage) -> Ve
                 by,
                 burst,
             };
-            out.extend(meeting(timeline, &used, by - 0.3, true));
+            out.extend(meeting(timeline, &used, by - CUE, true));
         }
     }
-    for m in &mut out {
-        m.coverage = usual(coverage, m.on_ball);
-        instruct(set, m);
-    }
-    crate::math::sort_short(&mut out, |a, b| a.by.total_cmp(&b.by));
-    out
 }
 
 /// Who passes whom when.
@@ -145,6 +154,7 @@ fn meeting(timeline: &Timeline, u: &Use, cue: f64, on_ball: bool) -> Option<Meet
         cutter: u.cutter,
         screener: u.screener,
         coverage: Coverage::Chase,
+        asked: None,
         side: None,
         steps_out: false,
         on_ball,
@@ -173,24 +183,54 @@ fn instruct(set: &Set, meeting: &mut Meeting) {
         if set.named(&order.action) != Some(meeting.action) {
             continue;
         }
-        let coverage = match order.does {
-            Deed::Trails => Some(Coverage::Chase),
-            Deed::GoesRound => Some(Coverage::Chase),
-            Deed::ShootsTheGap => Some(Coverage::Under),
-            Deed::TopLocks => Some(Coverage::TopLock),
-            Deed::Switches => Some(Coverage::Switch),
-            Deed::StepsOut | Deed::Sags | Deed::TurnsHead => None,
-        };
         if order.who == meeting.cutter {
-            if let Some(coverage) = coverage {
-                meeting.coverage = coverage;
-            }
-            if order.does == Deed::GoesRound {
-                meeting.side = Some(order.side.unwrap_or(Side::Right));
-            }
+            (meeting.asked, meeting.side) = (Some(order.does), order.side);
+            meeting.coverage = match order.does {
+                Deed::Trails | Deed::GoesRound => Coverage::Chase,
+                Deed::ShootsTheGap => Coverage::Under,
+                Deed::TopLocks => Coverage::TopLock,
+                Deed::Switches => Coverage::Switch,
+                Deed::StepsOut | Deed::Sags | Deed::TurnsHead => meeting.coverage,
+            };
         }
-        if order.who == meeting.screener && order.does == Deed::StepsOut {
-            meeting.steps_out = true;
+        if order.who == meeting.screener {
+            match order.does {
+                Deed::StepsOut => meeting.steps_out = true,
+                Deed::Switches => meeting.coverage = Coverage::Switch,
+                _ => {}
+            }
         }
     }
+}
+
+/// What the file tells one defender to do for as long as an action lasts.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Task {
+    pub who: PlayerId,
+    pub does: Deed,
+    /// Seconds, with a moment before the action in which it shows.
+    pub from: f64,
+    pub to: f64,
+}
+
+/// How long before an action its defender does as told. Common practice, no source.
+const EARLY: f64 = 0.8;
+
+/// All instructions of the file with their times.
+pub(super) fn tasks(set: &Set, timeline: &Timeline) -> Vec<Task> {
+    let on = set.defence.on.iter();
+    on.filter_map(|order| {
+        let id = set.named(&order.action)?;
+        let rows = timeline.actions().iter().filter(|a| a.id == id);
+        let (from, to) = rows.fold((f64::INFINITY, 0.0_f64), |(from, to), a| {
+            (from.min(a.start), to.max(a.end))
+        });
+        from.is_finite().then_some(Task {
+            who: order.who,
+            does: order.does,
+            from: from - EARLY,
+            to,
+        })
+    })
+    .collect()
 }

@@ -1,46 +1,61 @@
-//! The loop: see, want, move, meet bodies.
+//! The loop: see, want, move, meet bodies, remember.
 
-use super::body::{Body, Solid, Want, radius};
-use super::coverage::{self, Order};
+use super::body::{Body, radius};
+use super::contact::Touch;
+use super::coverage;
 use super::offence::{Offence, Step};
-use super::place::{Eyes, drive, inside};
-use super::plan::{Meeting, meetings};
+use super::place::{Eyes, Manner, drive, inside};
+use super::plan::{Meeting, Task, meetings, tasks};
 use super::{Defence, DefenderState, Event, Incident, STEPS};
 use crate::athlete::Limits;
 use crate::court::Court;
-use crate::math::{Point, Vec2, angle_of, direction, distance, length, turn_between};
+use crate::math::{Point, Vec2, angle_of, direction, distance};
 use crate::set::{Coverage, PlayerId, Set};
 use crate::timeline::Timeline;
 use alloc::vec::Vec;
 
-/// Added to the reaction while a defender looks elsewhere. Common practice, no source.
-const UNSEEN: f64 = 0.15;
-/// Half the field of view, radians: more than this off the nose, a man is not seen.
-const VIEW: f64 = 1.75;
-/// An attacker slower than this stands.
-const STANDS: f64 = 0.15;
-/// A body on the straight way is gone round at this clearance between the surfaces, metres.
-const CLEAR: f64 = 0.08;
-/// A brush may overlap a moving attacker so deep, and so long.
-const BRUSH_DEPTH: f64 = 0.05;
-const BRUSH_TIME: f64 = 0.1;
-/// A defender steps aside for an attacker who would be there within so many seconds, until this
-/// far off the attacker's way, metres.
-const YIELD: f64 = 0.6;
-const ASIDE: f64 = 0.5;
-/// Who stands against a body for so long tries another way.
-const PATIENCE: f64 = 0.3;
+/// A helper stays with the ball for so long after the drive has ended, seconds.
+const LINGERS: f64 = 0.25;
+/// Who has helped less than this ago lets the next one take the first pass out, seconds.
+const ROTATES: f64 = 1.2;
+/// That one must be nearer to the receiver by so much, metres, and the helper at least so far away.
+/// Common practice, no source, for these four.
+const NEARER: (f64, f64) = (1.0, 2.5);
 
 impl Defence {
     /// Plays five defenders against `timeline` under `coverage`.
+    ///
+    /// ```
+    /// use backcut::play::{Options, Play};
+    /// use backcut::set::{Coverage, PlayerId};
+    /// let text = br#"{ "backcut": 1, "title": "One", "players": {
+    ///     "1": {"at": "top", "ball": true}, "2": {"at": "right wing"} },
+    ///   "beats": [ { "actions": [ {"who": 1, "do": "pass", "to": 2} ] } ] }"#;
+    /// let play = Play::open(text, &Options::default())?;
+    /// let defence = play.defence(Coverage::Chase);
+    /// let x1 = PlayerId::new(1).and_then(|p| defence.state(p, 0.0)).unwrap_or_default();
+    /// assert!(x1.x.abs() < 0.01 && (4.0..6.5).contains(&x1.y), "between ball and ring");
+    /// # Ok::<(), backcut::fault::Faults>(())
+    /// ```
     #[must_use]
     pub fn simulate(set: &Set, court: &Court, timeline: &Timeline, coverage: Coverage) -> Self {
-        let offence = Offence::new(timeline);
-        let mut sim = Simulation::new(set, court, timeline, &offence, coverage);
+        Self::against(&Offence::new(timeline), set, court, timeline, coverage)
+    }
+
+    /// As [`simulate`](Self::simulate), with the tables of the offence at hand.
+    pub(crate) fn against(
+        offence: &Offence,
+        set: &Set,
+        court: &Court,
+        timeline: &Timeline,
+        coverage: Coverage,
+    ) -> Self {
+        let mut sim = Simulation::new(set, court, timeline, offence, coverage);
         let dt = 1.0 / f64::from(STEPS);
         for i in 0..offence.len() {
-            sim.step(i as f64 * dt, dt, i > 0);
+            sim.step(i as f64 * dt, dt);
         }
+        sim.finish(offence.len() as f64 * dt);
         Self {
             coverage,
             tracks: sim.tracks,
@@ -51,29 +66,42 @@ impl Defence {
     }
 }
 
-struct Defender {
-    who: PlayerId,
-    man: PlayerId,
-    body: Body,
-    limits: Limits,
-    /// Seconds without way against a standing body, and whose.
-    stuck: (f64, Option<PlayerId>),
-    /// A way round that was chosen after being stuck.
-    round: Option<(PlayerId, Vec2)>,
-    /// Overlap with a moving attacker: since when, how deep, with whom.
-    brush: Option<(f64, f64, PlayerId)>,
+/// One defender under way.
+pub(super) struct Defender {
+    pub who: PlayerId,
+    pub man: PlayerId,
+    pub body: Body,
+    pub limits: Limits,
+    pub touch: Touch,
+    /// When this one last helped.
+    helped: Option<f64>,
 }
 
-struct Simulation<'a> {
-    court: &'a Court,
-    timeline: &'a Timeline,
-    offence: &'a Offence,
-    defenders: Vec<Defender>,
-    meetings: Vec<Meeting>,
-    switched: Vec<bool>,
+/// Somebody leaves the own man for a ball that nobody stops.
+#[derive(Clone, Copy)]
+pub(super) struct Help {
+    pub who: PlayerId,
+    pub meet: Point,
+    /// Seconds.
+    until: f64,
+}
+
+pub(super) struct Simulation<'a> {
+    pub court: &'a Court,
+    pub offence: &'a Offence,
+    pub defenders: Vec<Defender>,
+    pub meetings: Vec<Meeting>,
+    pub tasks: Vec<Task>,
+    /// By index of the meeting.
+    pub switched: Vec<bool>,
+    pub help: Option<Help>,
+    /// Whom the defence takes to have the ball.
+    ball_with: Option<PlayerId>,
+    /// Everybody's reaction, for what they do together, seconds.
+    reaction: f64,
     tracks: [Vec<DefenderState>; 5],
     men: Vec<[PlayerId; 5]>,
-    events: Vec<Event>,
+    pub events: Vec<Event>,
 }
 
 impl<'a> Simulation<'a> {
@@ -85,56 +113,59 @@ impl<'a> Simulation<'a> {
         coverage: Coverage,
     ) -> Self {
         let first = offence.at(0.0);
-        let defenders = set
+        let defenders: Vec<Defender> = set
             .players
             .iter()
-            .map(|p| {
-                let eyes = Eyes {
-                    step: &first,
-                    court,
-                    man: p.id,
-                };
-                let at = inside(court, eyes.usual().0);
-                let look = direction(eyes.ball() - at).unwrap_or(Vec2::new(0.0, 1.0));
-                Defender {
-                    who: p.id,
-                    man: p.id,
-                    body: Body {
-                        at,
-                        v: Vec2::ZERO,
-                        facing: angle_of(look),
-                    },
-                    limits: *timeline.limits(p.id),
-                    stuck: (0.0, None),
-                    round: None,
-                    brush: None,
-                }
-            })
+            .map(|p| stand(&first, court, p.id, timeline.limits(p.id)))
             .collect();
         let meetings = meetings(set, timeline, coverage);
-        Self {
+        let mut sim = Self {
             court,
-            timeline,
             offence,
             defenders,
             switched: alloc::vec![false; meetings.len()],
             meetings,
+            tasks: tasks(set, timeline),
+            help: None,
+            ball_with: first.with,
+            reaction: set.level.limits().reaction,
             tracks: [const { Vec::new() }; 5],
-            men: Vec::new(),
+            men: Vec::with_capacity(offence.len()),
             events: Vec::new(),
+        };
+        sim.settle();
+        sim
+    }
+
+    /// Nobody starts inside somebody else.
+    fn settle(&mut self) {
+        let bodies = self.offence.bodies(0.0);
+        for _ in 0..8 {
+            for i in 0..self.defenders.len() {
+                self.against_each_other(i, 1.0);
+                if let Some(d) = self.defenders.get_mut(i) {
+                    for body in bodies.iter().flatten() {
+                        let (q, far) = body.nearest(d.body.at);
+                        let least = body.radius + radius(&d.limits);
+                        if let Some(out) = direction(d.body.at - q).filter(|_| far < least) {
+                            d.body.at = q + out * least;
+                        }
+                    }
+                }
+            }
         }
     }
 
-    fn step(&mut self, t: f64, dt: f64, moves: bool) {
-        let now = self.offence.at(t);
-        if moves {
+    fn step(&mut self, t: f64, dt: f64) {
+        if t > 0.0 {
+            self.watch(t);
             self.switch(t);
-            let wants: Vec<(Want, Option<Vec2>)> =
-                (0..self.defenders.len()).map(|i| self.want(i, t)).collect();
-            for (i, (want, round)) in wants.into_iter().enumerate() {
-                self.advance(i, want, round, &now, dt);
+            let wants: Vec<_> = self.defenders.iter().map(|d| self.intent(d, t)).collect();
+            for (d, intent) in self.defenders.iter_mut().zip(wants) {
+                d.touch.from = d.body.at;
+                d.body.step(&intent, &d.limits, dt);
             }
-            self.collide(&now, t, dt);
+            self.collide(t, dt);
         }
         self.record();
     }
@@ -142,10 +173,8 @@ impl<'a> Simulation<'a> {
     fn record(&mut self) {
         let mut men = PlayerId::ALL;
         for d in &self.defenders {
-            if let (Some(track), Some(man)) = (
-                self.tracks.get_mut(d.who.index()),
-                men.get_mut(d.who.index()),
-            ) {
+            let i = d.who.index();
+            if let (Some(track), Some(man)) = (self.tracks.get_mut(i), men.get_mut(i)) {
                 *man = d.man;
                 let b = d.body;
                 track.push(DefenderState {
@@ -160,366 +189,161 @@ impl<'a> Simulation<'a> {
         self.men.push(men);
     }
 
-    /// Both defenders of a switched screen change men, once.
-    fn switch(&mut self, t: f64) {
-        for (m, done) in self.meetings.iter().zip(&mut self.switched) {
-            if *done || !coverage::switches(m, t) {
-                continue;
+    fn finish(&mut self, t: f64) {
+        for i in 0..self.defenders.len() {
+            self.let_go(i, t);
+        }
+        crate::math::sort_short(&mut self.events, |a, b| a.t.total_cmp(&b.t));
+    }
+
+    pub(super) fn event(&mut self, t: f64, who: PlayerId, what: Incident) {
+        self.events.push(Event { t, who, what });
+    }
+
+    /// What the defence sees together: a drive that somebody must meet, a pass out of the help.
+    fn watch(&mut self, t: f64) {
+        let seen = self.offence.seen(t, self.reaction);
+        let passed = seen.with.filter(|_| seen.with != self.ball_with);
+        self.ball_with = seen.with;
+        if let Some(to) = passed {
+            self.rotate(to, &seen, t);
+        }
+        let own = seen.with.and_then(|h| self.guard_of(h)).map(|d| d.body.at);
+        match (drive(&seen, own), self.help) {
+            (Some(meet), Some(help)) if Some(self.man_of(help.who)) != seen.with => {
+                let until = t + LINGERS;
+                self.help = Some(Help { meet, until, ..help });
             }
-            *done = true;
-            for d in &mut self.defenders {
-                let other = if d.man == m.cutter {
-                    m.screener
-                } else if d.man == m.screener {
-                    m.cutter
-                } else {
-                    continue;
-                };
-                d.man = other;
-                self.events.push(Event {
-                    t,
-                    who: d.who,
-                    what: Incident::TookOver { man: other },
+            (Some(meet), _) => {
+                let low = self.low_man(&[seen.with]);
+                self.help = low.map(|who| Help {
+                    who,
+                    meet,
+                    until: t + LINGERS,
                 });
+                if let Some((who, with)) = low.zip(seen.with) {
+                    self.event(t, who, Incident::Helped { against: with });
+                }
             }
+            (None, Some(help)) if t > help.until || seen.over => self.help = None,
+            _ => {}
+        }
+        if let Some(help) = self.help
+            && let Some(d) = self.defenders.iter_mut().find(|d| d.who == help.who)
+        {
+            d.helped = Some(t);
         }
     }
 
-    /// What one defender wants, and on which side of a screen to go by.
-    fn want(&self, i: usize, t: f64) -> (Want, Option<Vec2>) {
-        let Some(d) = self.defenders.get(i) else {
-            let nowhere = Want {
-                to: Point::ZERO,
-                v: Vec2::ZERO,
-                face: Point::ZERO,
-            };
-            return (nowhere, None);
+    /// The first pass out of the help goes to the man who was left: the next one takes him, and
+    /// the helper runs to the other (the X-out).
+    fn rotate(&mut self, to: PlayerId, seen: &Step, t: f64) {
+        let Some(at) = seen.place(to) else { return };
+        let left = self.guard_of(to).filter(|d| {
+            d.helped.is_some_and(|h| t - h < ROTATES) && distance(d.body.at, at) > NEARER.1
+        });
+        let Some((helper, far)) = left.map(|d| (d.who, distance(d.body.at, at))) else {
+            return;
         };
-        let reaction = self.reaction(d, t);
-        let seen = self.offence.seen(t, reaction);
-        let eyes = Eyes {
-            step: &seen,
-            court: self.court,
-            man: d.man,
-        };
-        let (to, v) = eyes.usual();
-        let face = if seen.with == Some(d.man) {
-            eyes.man_at()
-        } else {
-            eyes.ball()
-        };
-        let mind = t - reaction;
-        let order = self
-            .help(d, &seen)
-            .or_else(|| self.ordered(d, mind, &seen, reaction))
-            .unwrap_or(Order { to, v, round: None });
-        if let Some(aside) = self.out_of_the_way(d, &seen) {
-            return (
-                Want {
-                    to: inside(self.court, aside),
-                    v: Vec2::ZERO,
-                    face,
-                },
-                None,
-            );
-        }
-        let to = inside(self.court, order.to);
-        (
-            Want {
-                to,
-                v: order.v,
-                face,
-            },
-            order.round.or(d.round.map(|r| r.1)),
-        )
-    }
-
-    /// A step out of the way of an attacker who would run through the defender; the own man is the
-    /// defender's to stay in front of.
-    fn out_of_the_way(&self, d: &Defender, seen: &Step) -> Option<Point> {
-        let others = PlayerId::ALL.iter().filter(|p| **p != d.man);
-        others
-            .filter_map(|p| {
-                let v = seen.velocity(*p);
-                let way = direction(v).filter(|_| length(v) > 1.5)?;
-                let apart = d.body.at - seen.place(*p)?;
-                let (ahead, aside) = (apart.dot(way), way.cross(apart));
-                let near = ahead > -0.2 && ahead < length(v) * YIELD && aside.abs() < ASIDE;
-                let across = Vec2::new(-way.y, way.x) * if aside >= 0.0 { 1.0 } else { -1.0 };
-                near.then(|| d.body.at + across * (ASIDE - aside.abs() + 0.1))
-            })
-            .next()
-    }
-
-    /// Reaction, longer while the own man is out of view.
-    fn reaction(&self, d: &Defender, t: f64) -> f64 {
-        let man = self.offence.at(t).place(d.man);
-        let off = man
-            .and_then(|m| direction(m - d.body.at))
-            .map_or(0.0, |way| turn_between(d.body.facing, angle_of(way)).abs());
-        d.limits.reaction + if off > VIEW { UNSEEN } else { 0.0 }
-    }
-
-    /// The order of the screen that concerns a defender now, the latest one first.
-    fn ordered(&self, d: &Defender, mind: f64, seen: &Step, reaction: f64) -> Option<Order> {
-        self.meetings
-            .iter()
-            .zip(&self.switched)
-            .rev()
-            .find_map(|(m, switched)| {
-                if mind < m.burst - 1.5 || *switched {
-                    return None;
-                }
-                if d.man == m.cutter {
-                    coverage::screened(m, mind, seen, self.offence, reaction)
-                } else if d.man == m.screener {
-                    coverage::screener(m, mind, seen)
-                } else if coverage::tagged(m, mind).is_some()
-                    && self.is_low_man(d, &[m.cutter, m.screener])
-                {
-                    let roller = seen.place(m.screener)?;
-                    let to_ring = direction(Point::ZERO - roller)?;
-                    Some(Order {
-                        to: roller + to_ring * 0.8,
-                        v: seen.velocity(m.screener),
-                        round: None,
-                    })
-                } else {
-                    None
-                }
-            })
-    }
-
-    /// The low man leaves for a ball whose own defender is beaten.
-    fn help(&self, d: &Defender, seen: &Step) -> Option<Order> {
-        let holder = seen.with?;
-        if d.man == holder || seen.over {
-            return None;
-        }
-        let own = self
+        let next = self
             .defenders
             .iter()
-            .find(|o| o.man == holder)
-            .map(|o| o.body.at);
-        let meet = drive(seen, own)?;
-        self.is_low_man(d, &[holder]).then_some(Order {
-            to: meet,
-            v: Vec2::ZERO,
-            round: None,
-        })
+            .filter(|d| d.who != helper)
+            .map(|d| (d.who, d.man, distance(d.body.at, at)))
+            .fold(None, nearest);
+        if let Some((who, man, near)) = next
+            && near + NEARER.0 < far
+        {
+            for d in &mut self.defenders {
+                if d.who == helper {
+                    d.man = man;
+                } else if d.who == who {
+                    d.man = to;
+                }
+            }
+            self.event(t, helper, Incident::TookOver { man });
+            self.event(t, who, Incident::TookOver { man: to });
+        }
     }
 
-    /// Whether of all defenders but those of `but`, this one is nearest to the front of the ring.
-    fn is_low_man(&self, d: &Defender, but: &[PlayerId]) -> bool {
+    pub(super) fn guard_of(&self, man: PlayerId) -> Option<&Defender> {
+        self.defenders.iter().find(|d| d.man == man)
+    }
+
+    fn man_of(&self, who: PlayerId) -> PlayerId {
+        let d = self.defenders.iter().find(|d| d.who == who);
+        d.map_or(who, |d| d.man)
+    }
+
+    /// Of all defenders but those of `but`, the one nearest to the front of the ring.
+    pub(super) fn low_man(&self, but: &[Option<PlayerId>]) -> Option<PlayerId> {
         let front = Point::new(0.0, 1.25);
-        let others = self.defenders.iter().filter(|o| !but.contains(&o.man));
-        let nearest = others.map(|o| (distance(o.body.at, front), o.who)).fold(
-            (f64::INFINITY, None),
-            |best, (far, who)| {
-                if far < best.0 { (far, Some(who)) } else { best }
-            },
-        );
-        nearest.1 == Some(d.who)
-    }
-
-    /// One step of legs, round the first standing body on the straight way.
-    fn advance(&mut self, i: usize, mut want: Want, round: Option<Vec2>, now: &Step, dt: f64) {
-        let solids = self.solids(now);
-        let Some(d) = self.defenders.get_mut(i) else {
-            return;
-        };
-        if let Some(by) = way_round(d, &want, round, &solids) {
-            want = Want {
-                to: by,
-                v: Vec2::ZERO,
-                face: want.face,
-            };
-            // Keeps the pace: a way round is no place to stop at.
-            want.v = direction(by - d.body.at).map_or(Vec2::ZERO, |w| w * 3.0);
-        }
-        d.body.step(&want, &d.limits, dt);
-    }
-
-    /// All attackers as bodies.
-    fn solids(&self, now: &Step) -> Vec<(PlayerId, Solid)> {
-        PlayerId::ALL
+        self.defenders
             .iter()
-            .filter_map(|p| {
-                let at = now.place(*p)?;
-                let facing = now.facing.get(p.index()).copied().unwrap_or(0.0);
-                let limits = self.timeline.limits(*p);
-                let stands = length(now.velocity(*p)) < STANDS;
-                let solid = if stands {
-                    Solid::capsule(at, facing, limits)
-                } else {
-                    Solid::disc(at, limits)
+            .filter(|d| !but.contains(&Some(d.man)))
+            .map(|d| (d.who, d.man, distance(d.body.at, front)))
+            .fold(None, nearest)
+            .map(|(who, ..)| who)
+    }
+
+    /// Both defenders of a switched screen change men: once a use, and once for the two posts of a
+    /// gate.
+    fn switch(&mut self, t: f64) {
+        for i in 0..self.meetings.len() {
+            let done = self.switched.get(i).copied().unwrap_or(true);
+            let Some(m) = self.meetings.get(i).copied() else {
+                continue;
+            };
+            if done || !coverage::switches(&m, t) {
+                continue;
+            }
+            for (other, done) in self.meetings.iter().zip(&mut self.switched) {
+                let twin = other.gate && m.gate && other.action == m.action;
+                if *other == m || (twin && other.cutter == m.cutter) {
+                    *done = true;
+                }
+            }
+            for d in &mut self.defenders {
+                let man = match d.man {
+                    p if p == m.cutter => m.screener,
+                    p if p == m.screener => m.cutter,
+                    _ => continue,
                 };
-                Some((*p, solid))
-            })
-            .collect()
-    }
-
-    /// Bodies do not pass through each other: three sweeps in fixed order.
-    fn collide(&mut self, now: &Step, t: f64, dt: f64) {
-        let solids = self.solids(now);
-        for _ in 0..3 {
-            for i in 0..self.defenders.len() {
-                self.against_attackers(i, &solids);
-                self.against_each_other(i);
+                d.man = man;
+                let (who, what) = (d.who, Incident::TookOver { man });
+                self.events.push(Event { t, who, what });
             }
-        }
-        for i in 0..self.defenders.len() {
-            self.note(i, &solids, t, dt);
-        }
-    }
-
-    fn against_attackers(&mut self, i: usize, solids: &[(PlayerId, Solid)]) {
-        let Some(d) = self.defenders.get_mut(i) else {
-            return;
-        };
-        for (_, solid) in solids {
-            let (q, far) = solid.nearest(d.body.at);
-            let least = solid.radius + radius(&d.limits);
-            let Some(out) = direction(d.body.at - q).filter(|_| far < least) else {
-                continue;
-            };
-            if solid.standing {
-                d.body.at = q + out * least;
-            }
-            // Into a moving attacker nobody is pushed; but nobody runs on into one either.
-            let into = d.body.v.dot(out);
-            if into < 0.0 {
-                d.body.v -= out * into;
-            }
-        }
-    }
-
-    fn against_each_other(&mut self, i: usize) {
-        let (before, rest) = self.defenders.split_at_mut(i);
-        let Some(d) = rest.first_mut() else { return };
-        for o in before {
-            let least = radius(&d.limits) + radius(&o.limits);
-            let apart = d.body.at - o.body.at;
-            let far = length(apart);
-            let Some(out) = direction(apart).filter(|_| far < least) else {
-                continue;
-            };
-            let half = out * (0.5 * (least - far));
-            d.body.at += half;
-            o.body.at -= half;
-        }
-    }
-
-    /// Holds against standing bodies and contacts with moving ones.
-    fn note(&mut self, i: usize, solids: &[(PlayerId, Solid)], t: f64, dt: f64) {
-        let Some(d) = self.defenders.get_mut(i) else {
-            return;
-        };
-        let touching = solids.iter().find(|(_, s)| {
-            s.standing && s.nearest(d.body.at).1 < s.radius + radius(&d.limits) + 0.01
-        });
-        match touching {
-            Some((by, solid)) if length(d.body.v) < 0.6 => {
-                d.stuck = (d.stuck.0 + dt, Some(*by));
-                if d.stuck.0 > PATIENCE && d.round.is_none() {
-                    // The shorter end of the shoulders.
-                    let away = direction(d.body.at - solid.nearest(d.body.at).0);
-                    let middle = solid.ends[0].midpoint(solid.ends[1]);
-                    let side = away.map(|n| {
-                        let across = Vec2::new(n.y, -n.x);
-                        if across.dot(d.body.at - middle) >= 0.0 {
-                            across
-                        } else {
-                            -across
-                        }
-                    });
-                    d.round = side.map(|s| (*by, s));
-                }
-            }
-            _ => {
-                if let (lasts, Some(by)) = d.stuck
-                    && lasts > 0.12
-                    && self
-                        .meetings
-                        .iter()
-                        .any(|m| m.screener == by && t > m.burst && t < m.by + 2.0 && by != d.man)
-                {
-                    let what = Incident::Held { by, lasts };
-                    self.events.push(Event {
-                        t,
-                        who: d.who,
-                        what,
-                    });
-                }
-                d.stuck = (0.0, None);
-                if touching.is_none() && length(d.body.v) > 1.5 {
-                    d.round = None;
-                }
-            }
-        }
-        let deepest = solids
-            .iter()
-            .filter(|(_, s)| !s.standing)
-            .map(|(p, s)| (s.radius + radius(&d.limits) - s.nearest(d.body.at).1, *p))
-            .fold((0.0, None), |best, (deep, p)| {
-                if deep > best.0 { (deep, Some(p)) } else { best }
-            });
-        match (deepest, d.brush) {
-            ((deep, Some(p)), None) if deep > BRUSH_DEPTH => d.brush = Some((t, deep, p)),
-            ((deep, Some(p)), Some((since, most, with))) if deep > 0.0 && p == with => {
-                d.brush = Some((since, most.max(deep), with));
-            }
-            (_, Some((since, depth, with))) => {
-                if t - since > BRUSH_TIME {
-                    let what = Incident::Contact { with, depth };
-                    self.events.push(Event {
-                        t: since,
-                        who: d.who,
-                        what,
-                    });
-                }
-                d.brush = None;
-            }
-            _ => {}
         }
     }
 }
 
-/// The point beside the first standing body on the straight way; `None` where the way is clear.
-fn way_round(
-    d: &Defender,
-    want: &Want,
-    round: Option<Vec2>,
-    solids: &[(PlayerId, Solid)],
-) -> Option<Point> {
-    let way = want.to - d.body.at;
-    let long = length(way);
-    let ahead = direction(way)?;
-    let mut first: Option<(f64, Point, f64)> = None;
-    for (_, solid) in solids.iter().filter(|(_, s)| s.standing) {
-        let middle = solid.ends[0].midpoint(solid.ends[1]);
-        let along = (middle - d.body.at).dot(ahead);
-        let [a, b] = solid.ends.map(|e| (e - d.body.at).cross(ahead));
-        let need = solid.radius + radius(&d.limits) + CLEAR;
-        // On the straight way: the shoulder line crosses it, or comes too near.
-        let off = if a * b <= 0.0 {
-            0.0
-        } else {
-            a.abs().min(b.abs())
-        };
-        if along > 0.05 && along < long + 0.1 && off < need && first.is_none_or(|f| along < f.0) {
-            let wide = 0.5 * length(solid.ends[1] - solid.ends[0]) + need;
-            first = Some((along, middle, wide));
-        }
-    }
-    let (_, middle, wide) = first?;
-    let across = Vec2::new(ahead.y, -ahead.x);
-    let lean = (middle - d.body.at).cross(ahead);
-    let side = match round {
-        Some(r) if r.dot(across).abs() > 0.1 => r.dot(across).signum(),
-        // The shorter way; a tie goes toward the axis, which a mirrored set mirrors.
-        _ if lean.abs() > 1e-6 => -lean.signum(),
-        _ => -(middle.x * across.x).signum(),
+/// The nearer of two; a tie goes to the first.
+fn nearest(
+    best: Option<(PlayerId, PlayerId, f64)>,
+    next: (PlayerId, PlayerId, f64),
+) -> Option<(PlayerId, PlayerId, f64)> {
+    best.filter(|b| b.2 <= next.2).or(Some(next))
+}
+
+/// A defender before anything happens.
+fn stand(first: &Step, court: &Court, who: PlayerId, limits: &Limits) -> Defender {
+    let eyes = Eyes {
+        step: first,
+        man: who,
+        manner: Manner::Usual,
     };
-    Some(middle + across * (side * wide))
+    let at = inside(court, eyes.usual().0);
+    let look = direction(eyes.ball() - at).unwrap_or(Vec2::new(0.0, 1.0));
+    Defender {
+        who,
+        man: who,
+        body: Body {
+            at,
+            v: Vec2::ZERO,
+            facing: angle_of(look),
+        },
+        limits: *limits,
+        touch: Touch::default(),
+        helped: None,
+    }
 }
