@@ -13,7 +13,7 @@ const BRUSH: (f64, f64) = (0.05, 0.1);
 const PATIENCE: f64 = 0.3;
 /// Slower than this against a body, a defender is held, m/s; a hold shorter than this is a bump, s.
 const HELD: (f64, f64) = (0.6, 0.12);
-/// A body that stops on top of a defender moves them no faster than this, m/s: a stumble aside.
+/// A body that comes over a defender moves them no faster than this, m/s: a stumble aside.
 const STUMBLE: f64 = 2.5;
 // Common practice, no source, for all of these.
 
@@ -41,10 +41,11 @@ impl Simulation<'_> {
     /// Bodies do not pass through each other: three sweeps in fixed order.
     pub(super) fn collide(&mut self, t: f64, dt: f64) {
         let bodies = self.offence.bodies(t);
-        for _ in 0..3 {
+        for sweep in 0..3 {
             for i in 0..self.defenders.len() {
-                self.against_each_other(i, STUMBLE * dt);
-                self.against_attackers(i, &bodies, dt);
+                let aside = if sweep == 0 { STUMBLE * dt } else { 0.0 };
+                self.against_each_other(i, 0.5 * STUMBLE * dt);
+                self.against_attackers(i, &bodies, aside);
             }
         }
         for i in 0..self.defenders.len() {
@@ -53,7 +54,9 @@ impl Simulation<'_> {
         }
     }
 
-    fn against_attackers(&mut self, i: usize, bodies: &Bodies, dt: f64) {
+    /// A standing body undoes all of the step that led into it; beyond that, and by a moving one, a
+    /// defender is shoved no more than `aside` metres. What is left is a contact to be told.
+    fn against_attackers(&mut self, i: usize, bodies: &Bodies, aside: f64) {
         let Some(d) = self.defenders.get_mut(i) else {
             return;
         };
@@ -64,10 +67,8 @@ impl Simulation<'_> {
             let Some(out) = direction(d.body.at - q).filter(|_| far < least) else {
                 continue;
             };
-            if body.standing {
-                d.body.at += out * (least - far).min(went + STUMBLE * dt);
-            }
-            // Into a moving attacker nobody is pushed; but nobody runs on into one either.
+            let undone = if body.standing { went } else { 0.0 };
+            d.body.at += out * (least - far).min(undone + aside);
             let into = d.body.v.dot(out);
             if into < 0.0 {
                 d.body.v -= out * into;

@@ -23,6 +23,8 @@ const SHOW: f64 = 0.8;
 /// How far below the screen a dropping big stays, and one who plays ice, metres: 1.5–3.0.
 const DROP: f64 = 2.2;
 const ICE: f64 = 2.5;
+/// From so long before the pass-by until so long after it, seconds.
+const BACK: (f64, f64) = (1.5, 0.6);
 /// Between the man and the screen a top-locking defender stands so far from the man, metres.
 const LOCK: f64 = 0.75;
 /// Each of two who trap is so far from the ball, metres.
@@ -39,6 +41,8 @@ pub(super) struct Order {
     pub round: Option<Vec2>,
     /// The attacker whose way this defender is there to be in.
     pub meets: Option<PlayerId>,
+    /// Runs the cutter's own way with eyes for nothing else: into what stands in it.
+    pub blind: bool,
 }
 
 impl Order {
@@ -48,6 +52,7 @@ impl Order {
             v,
             round: None,
             meets: None,
+            blind: false,
         }
     }
 
@@ -97,30 +102,33 @@ pub(super) fn screened(m: &Meeting, t: f64, seen: &Step, offence: &Offence) -> O
         _ => {
             // Past the screen a man who has stopped is guarded as usual.
             let follows = t < m.by + 0.1 || length(v) > 1.5;
-            follows.then(|| Order::to(behind(m, t, cutter, offence), v))
+            follows.then(|| Order {
+                blind: true,
+                ..Order::to(behind(m, t, cutter, offence), v)
+            })
         }
     }
 }
 
-/// A man who is about to use a screen is met early and held close, with the ball in view.
+/// A man who is about to use a screen is met early and held close, on the side from which they can be
+/// followed: the ring's, not the screen's.
 fn attached(m: &Meeting, seen: &Step) -> Option<Order> {
-    if m.on_ball {
+    let cutter = seen.place(m.cutter)?;
+    // The ball's man is guarded as usual, and so is one at the ring: there is no room behind.
+    if m.on_ball || length(cutter.to_vec2()) < 3.0 * NEAR {
         return None;
     }
-    let cutter = seen.place(m.cutter)?;
-    let to_ball = direction(seen.ball - cutter).unwrap_or(Vec2::ZERO);
-    let way = direction(Point::ZERO - cutter)? + to_ball * 0.5;
-    Some(Order::to(
-        cutter + direction(way)? * NEAR,
-        seen.velocity(m.cutter),
-    ))
+    let to_screen = direction(m.screen.at - cutter).unwrap_or(Vec2::ZERO);
+    let way = direction(Point::ZERO - cutter)? - to_screen * 0.5;
+    let way = direction(way)?;
+    Some(Order::to(cutter + way * NEAR, seen.velocity(m.cutter)))
 }
 
 /// The place on the way that the cutter ran: over the screen on the same side, through the gate
 /// while it is open.
 fn behind(m: &Meeting, t: f64, cutter: Point, offence: &Offence) -> Point {
     let mut back = t;
-    while back > m.burst - 1.0 {
+    while back > m.burst {
         match offence.place(m.cutter, back) {
             Some(p) if distance(p, cutter) >= TRAIL => return p,
             _ => back -= 1.0 / f64::from(STEPS),
@@ -136,6 +144,7 @@ pub(super) fn screener(m: &Meeting, t: f64, seen: &Step) -> Option<Order> {
     let v = seen.velocity(m.cutter);
     let stay = |to: Point| Some(Order::to(to, Vec2::ZERO));
     let to_ring = direction(Point::ZERO - s).unwrap_or(Vec2::ZERO);
+    let down = t >= (m.burst - 0.5).min(m.by - BACK.0) && t <= m.by + BACK.1;
     let show = m.steps_out || m.coverage == Coverage::Show;
     match m.coverage {
         _ if show && t >= m.cue - 0.2 && t <= m.cue + SHOW => {
@@ -144,8 +153,8 @@ pub(super) fn screener(m: &Meeting, t: f64, seen: &Step) -> Option<Order> {
             let ahead = direction(v).unwrap_or(way);
             stay(m.by_at + way * 0.35 + ahead * 0.8).map(|o| o.meets(m.cutter))
         }
-        Coverage::Drop if t >= m.burst - 0.5 && t <= m.by + 0.6 => stay(s + to_ring * DROP),
-        Coverage::Ice if t >= m.burst - 0.5 && t <= m.by + 0.6 => {
+        Coverage::Drop if down => stay(s + to_ring * DROP),
+        Coverage::Ice if down => {
             let outward = m.screen.at.x.signum() * 0.6;
             stay(s + to_ring * ICE + Vec2::new(outward, -0.4))
         }

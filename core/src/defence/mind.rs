@@ -18,7 +18,7 @@ const VIEW: f64 = -0.17;
 /// A defender steps aside for an attacker who would be there within so many seconds, until this
 /// far off the attacker's way, metres; for the own man only at the last moment.
 const YIELD: f64 = 0.6;
-const LAST_MOMENT: f64 = 0.2;
+const LAST_MOMENT: f64 = 0.35;
 const ASIDE: f64 = 0.5;
 /// How fast such a step is, m/s.
 const SIDESTEP: f64 = 2.0;
@@ -66,7 +66,11 @@ impl Simulation<'_> {
         // Bodies too are where they were a reaction ago: who stands still only now is run into.
         let bodies = self.offence.bodies(mind);
         let side = order.round.or(d.touch.round);
-        match way_round(d, &want, side, &bodies) {
+        let round = match side {
+            None if order.blind => None,
+            _ => way_round(d, &want, side, &bodies),
+        };
+        match round {
             // Keeps the pace: a way round is no place to stop at.
             Some(to) => Want {
                 to,
@@ -151,9 +155,10 @@ impl Simulation<'_> {
 }
 
 /// A step out of the way of an attacker who would run through the defender, except of the one this
-/// defender is there to meet.
+/// defender is there to meet, and of the own man with the ball.
 fn out_of_the_way(d: &Defender, seen: &Step, meets: Option<PlayerId>) -> Option<(Point, Vec2)> {
-    let all = PlayerId::ALL.iter().filter(|p| Some(**p) != meets);
+    let stays = |p: PlayerId| Some(p) == meets || (p == d.man && seen.with == Some(p));
+    let all = PlayerId::ALL.iter().filter(|p| !stays(**p));
     all.filter_map(|p| {
         let v = seen.velocity(*p);
         let way = direction(v).filter(|_| length(v) > 1.5)?;
