@@ -115,7 +115,10 @@ impl Look {
 /// All looks of a set against `defence`, in time order.
 #[must_use]
 pub fn looks(timeline: &Timeline, defence: &Defence) -> Vec<Look> {
-    let found = timeline.actions().iter().filter_map(|a| chance(timeline, a));
+    let found = timeline
+        .actions()
+        .iter()
+        .filter_map(|a| chance(timeline, a));
     let mut out: Vec<Look> = found
         .chain(drives(timeline))
         .filter_map(|c| look(timeline, defence, &c))
@@ -302,7 +305,10 @@ fn lane_margin(timeline: &Timeline, defence: &Defence, release: f64, catch: f64)
 /// How far from the body's middle a hand reaches a ball at height `z`, metres: the arm from a
 /// shoulder that bends and hops; `None` over or under every hand.
 fn arm(z: f64, limits: &Limits) -> Option<f64> {
-    let (low, high) = (SHOULDER.0 * limits.stature, SHOULDER.1 * limits.stature + HOP);
+    let (low, high) = (
+        SHOULDER.0 * limits.stature,
+        SHOULDER.1 * limits.stature + HOP,
+    );
     let off = (z - high).max(low - z).max(0.0);
     let arm = 0.5 * limits.span;
     (off < arm).then(|| sqrt(arm * arm - off * off))

@@ -71,7 +71,9 @@ impl Solid {
     /// The wall that two standing bodies make when they leave less than `gap` between them: its
     /// outer ends.
     pub(super) fn joined(&self, other: &Self, gap: f64) -> Option<[Point; 2]> {
-        let pairs = self.ends.map(|a| other.ends.map(|b| (distance(a, b), [a, b])));
+        let pairs = self
+            .ends
+            .map(|a| other.ends.map(|b| (distance(a, b), [a, b])));
         let all = || pairs.iter().flatten();
         let near = all().map(|p| p.0).fold(f64::INFINITY, f64::min);
         let outer = all().fold(None, |best: Option<&(f64, [Point; 2])>, p| {

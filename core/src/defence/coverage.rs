@@ -80,7 +80,9 @@ pub(super) fn arm(m: &Meeting) -> Vec2 {
 pub(super) fn screened(m: &Meeting, t: f64, seen: &Step, offence: &Offence) -> Option<Order> {
     let cutter = seen.place(m.cutter)?;
     let v = seen.velocity(m.cutter);
-    if t > m.by + AFTER || t < m.burst - ATTACH {
+    // Who is about to catch is closed out to, not run after.
+    let catches = seen.with == Some(m.cutter) && !m.on_ball;
+    if t > m.by + AFTER || t < m.burst - ATTACH || (catches && t > m.by) {
         return None;
     }
     match m.coverage {
@@ -89,7 +91,9 @@ pub(super) fn screened(m: &Meeting, t: f64, seen: &Step, offence: &Offence) -> O
             let way = direction(m.screen.at - cutter)?;
             Some(Order::to(cutter + way * LOCK, v * 0.8).round(arm(m)))
         }
+        Coverage::Under | Coverage::Through | Coverage::Switch if t < m.burst => None,
         _ if t < m.burst => attached(m, seen),
+        Coverage::Under | Coverage::Through if t > m.by + 0.2 => None,
         Coverage::Under | Coverage::Through => {
             // Straight to where the man comes out.
             Some(Order::to(cutter + v * 0.25, v).round(-arm(m)))
@@ -119,8 +123,10 @@ fn attached(m: &Meeting, seen: &Step) -> Option<Order> {
         return None;
     }
     let to_screen = direction(m.screen.at - cutter).unwrap_or(Vec2::ZERO);
-    let way = direction(Point::ZERO - cutter)? - to_screen * 0.5;
-    let way = direction(way)?;
+    let to_ring = direction(Point::ZERO - cutter)?;
+    // Where the screen lies toward the ring, that side is enough.
+    let off = 0.5 * (1.0 - to_ring.dot(to_screen).max(0.0));
+    let way = direction(to_ring - to_screen * off)?;
     Some(Order::to(cutter + way * NEAR, seen.velocity(m.cutter)))
 }
 

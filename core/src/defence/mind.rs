@@ -87,9 +87,7 @@ impl Simulation<'_> {
         let way = man.and_then(|m| direction(m - d.body.at));
         let behind = way.is_some_and(|way| way.dot(unit(d.body.facing)) < VIEW);
         let turned = self.told(d, t, Deed::TurnsHead);
-        d.limits.reaction
-            + if behind { UNSEEN } else { 0.0 }
-            + if turned { TURNED } else { 0.0 }
+        d.limits.reaction + if behind { UNSEEN } else { 0.0 } + if turned { TURNED } else { 0.0 }
     }
 
     /// Whether the file tells `d` to do that at `t`.

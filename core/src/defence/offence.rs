@@ -3,13 +3,17 @@
 
 use super::STEPS;
 use super::body::Solid;
-use crate::math::{Point, Vec2, length};
+use crate::math::{Point, Vec2, direction, length};
 use crate::set::PlayerId;
 use crate::timeline::{BallUse, Frame, Timeline};
 use alloc::vec::Vec;
 
 /// An attacker slower than this stands, m/s. Common practice, no source.
 const STANDS: f64 = 0.15;
+
+/// Runs that pass the ring this near lead to it, and end so far before it, metres. Common
+/// practice, no source.
+const AT_RING: f64 = 0.7;
 
 /// One step.
 #[derive(Clone, Copy, Debug, Default)]
@@ -121,8 +125,16 @@ impl Offence {
     /// carried on at the pace it had.
     pub(super) fn seen(&self, t: f64, reaction: f64) -> Step {
         let mut step = self.at(t - reaction);
-        for (at, v) in step.at.iter_mut().zip(&step.v) {
-            *at = at.map(|p| p + *v * reaction);
+        for (at, v) in step.at.iter_mut().zip(&mut step.v) {
+            let Some(p) = at else { continue };
+            // Who runs at the ring is taken to stop there.
+            let ahead = direction(*v).map_or(0.0, |way| -p.to_vec2().dot(way));
+            let aside = direction(*v).map_or(0.0, |way| p.to_vec2().cross(way).abs());
+            if ahead > 0.0 && aside < AT_RING {
+                let room = ((ahead - AT_RING) / reaction.max(1e-3)).max(0.0);
+                *v = *v * (room / length(*v)).min(1.0);
+            }
+            *p += *v * reaction;
         }
         step
     }

@@ -90,10 +90,11 @@ impl Eyes<'_> {
             return (m + to_ring * (0.35 * far).min(1.0), v * 0.5);
         }
         if self.on_ball() {
-            let gap = match (self.manner, self.step.dribbled) {
-                (Manner::Sags, _) => ROOM,
-                (_, true) => DRIBBLED,
-                (_, false) => HELD,
+            let (gap, v) = match (self.manner, self.step.dribbled) {
+                (Manner::Sags, _) => (ROOM, v),
+                (_, true) => (DRIBBLED, v),
+                // Who catches on the run is taken to stop: a closeout brakes.
+                (_, false) => (HELD, v * 0.5),
             };
             // No place behind the ring: at the rim the defender stays between ball and ring.
             return (m + to_ring * gap.min(0.6 * far), v);
@@ -161,11 +162,11 @@ pub(super) fn drive(step: &Step, own: Option<Point>) -> Option<Point> {
     (far < DRIVE && fast && beaten).then(|| at + toward * (far - MEET).max(0.3).min(1.6))
 }
 
-/// The nearest place inside the lines; defenders stay there, bar a foot.
+/// The nearest place inside the lines; defenders stay there.
 pub(super) fn inside(court: &Court, p: Point) -> Point {
     let m = court.marks();
     Point::new(
-        p.x.clamp(-m.sideline - 0.2, m.sideline + 0.2),
-        p.y.clamp(-m.baseline - 0.2, m.half),
+        p.x.clamp(-m.sideline, m.sideline),
+        p.y.clamp(-m.baseline, m.half),
     )
 }

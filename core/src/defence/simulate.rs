@@ -212,7 +212,11 @@ impl<'a> Simulation<'a> {
         match (drive(&seen, own), self.help) {
             (Some(meet), Some(help)) if Some(self.man_of(help.who)) != seen.with => {
                 let until = t + LINGERS;
-                self.help = Some(Help { meet, until, ..help });
+                self.help = Some(Help {
+                    meet,
+                    until,
+                    ..help
+                });
             }
             (Some(meet), _) => {
                 let low = self.low_man(&[seen.with]);
