@@ -2,10 +2,12 @@
 
 use crate::athlete::Level;
 use crate::court::{Court, RuleSet};
+use crate::defence::{self, Defence};
 use crate::document;
 use crate::fault::Faults;
+use crate::looks::{self, Look, Outcome};
 use crate::scene::{self, Scene, StripGeometry, StripView, View};
-use crate::set::Set;
+use crate::set::{Coverage, Set};
 use crate::strip::{self, Strip};
 use crate::svg::{self, Palette};
 use crate::timeline::Timeline;
@@ -106,6 +108,32 @@ impl Play {
     #[must_use]
     pub fn strip(&self) -> &Strip {
         &self.strip
+    }
+
+    // --- against five ----------------------------------------------------------------------
+
+    /// The coverages this set can meet, in the order in which they are listed to people.
+    #[must_use]
+    pub fn coverages(&self) -> Vec<Coverage> {
+        defence::coverages(&self.set, &self.timeline)
+    }
+
+    /// Five defenders under `coverage`.
+    #[must_use]
+    pub fn defence(&self, coverage: Coverage) -> Defence {
+        Defence::simulate(&self.set, &self.court, &self.timeline, coverage)
+    }
+
+    /// Every chance with how open it is against `defence`, in time order.
+    #[must_use]
+    pub fn looks(&self, defence: &Defence) -> Vec<Look> {
+        looks::looks(&self.timeline, defence)
+    }
+
+    /// The looks under every coverage this set can meet.
+    #[must_use]
+    pub fn outcomes(&self) -> Vec<Outcome> {
+        looks::outcomes(&self.set, &self.court, &self.timeline)
     }
 
     // --- in words --------------------------------------------------------------------------

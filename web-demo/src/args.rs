@@ -2,6 +2,7 @@
 
 use backcut::athlete::Level;
 use backcut::court::RuleSet;
+use backcut::set::Coverage;
 use lexopt::prelude::{Long, Short, Value};
 use std::ffi::OsString;
 use std::path::PathBuf;
@@ -12,6 +13,7 @@ backcut — a written set play that moves truthfully
 
   backcut check FILE… [--json]             what is wrong with set files
   backcut time FILE [--json]               when everything happens, and what holds it up
+  backcut looks FILE [--json]              what the set yields against each coverage, seconds open
   backcut frames FILE --fps N              every player and the ball, as JSON Lines
   backcut draw FILE --at SECONDS [-o OUT]  one instant as a picture (SVG)
   backcut draw FILE --beat N [-o OUT]      one beat with its trails as a picture (SVG)
@@ -25,6 +27,8 @@ FILE may be - for standard input (not for show).
   --court NAME   fiba, nba, wnba, ncaa-men, ncaa-women, nfhs      instead of the file's
   --level NAME   elite, elite women, adult, high school, u14, u12, recreational
   --mirror       left and right exchanged
+  --coverage C   looks: only this one, or all (else all); frames: with defenders X1 to X5. chase, over,
+                 through, under, top-lock, switch, show, drop, ice, blitz, weak-side-tag
   --dark         draw: for a dark page
   --width PX     draw: width of the picture
 
@@ -101,12 +105,23 @@ pub(crate) enum Command {
         /// As JSON.
         json: bool,
     },
+    /// Print how open everybody gets.
+    Looks {
+        /// Of which file.
+        file: Source,
+        /// Under which coverage; `None`: all that the set can meet.
+        coverage: Option<Coverage>,
+        /// As JSON.
+        json: bool,
+    },
     /// Print frames.
     Frames {
         /// Of which file.
         file: Source,
         /// Frames a second.
         fps: f64,
+        /// With five defenders under this coverage.
+        coverage: Option<Coverage>,
     },
     /// Draw a picture.
     Draw(Picture),
@@ -157,6 +172,14 @@ struct Given {
     out: Option<PathBuf>,
     port: Option<u16>,
     width: Option<f64>,
+    coverage: Option<Asked>,
+}
+
+/// What `--coverage` asks for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Asked {
+    All,
+    One(Coverage),
 }
 
 /// Reads the command line (without the program's own name).
@@ -194,7 +217,8 @@ where
     let name = name.ok_or("no command; try `backcut help`")?;
     let allowed: &[&str] = match name.as_str() {
         "check" | "time" => &["--json", "--court", "--level", "--mirror"],
-        "frames" => &["--fps", "--court", "--level", "--mirror"],
+        "looks" => &["--json", "--coverage", "--court", "--level", "--mirror"],
+        "frames" => &["--fps", "--coverage", "--court", "--level", "--mirror"],
         "draw" => &[
             "--at", "--beat", "-o", "--width", "--dark", "--court", "--level", "--mirror",
         ],
@@ -248,6 +272,10 @@ fn option(given: &mut Given, written: &str, parser: &mut lexopt::Parser) -> Resu
             given.overrides.level = Some(level);
             "--level"
         }
+        "--coverage" => {
+            given.coverage = Some(coverage(&text()?)?);
+            "--coverage"
+        }
         "--at" => {
             given.at = Some(number("--at", &text()?, 0.0, 3600.0)?);
             "--at"
@@ -276,6 +304,17 @@ fn option(given: &mut Given, written: &str, parser: &mut lexopt::Parser) -> Resu
     };
     given.seen.push(seen);
     Ok(())
+}
+
+fn coverage(name: &str) -> Result<Asked, String> {
+    if name == "all" {
+        return Ok(Asked::All);
+    }
+    let mut table = Coverage::TABLE.iter();
+    table
+        .find(|(_, own, others)| *own == name || others.contains(&name))
+        .map(|row| Asked::One(row.0))
+        .ok_or_else(|| format!("--coverage: no coverage is called {name:?}"))
 }
 
 fn number(option: &str, text: &str, least: f64, most: f64) -> Result<f64, String> {
@@ -314,9 +353,24 @@ fn command(name: &str, given: &mut Given) -> Result<Command, String> {
             file: source(next("the file")?),
             json,
         },
+        "looks" => Command::Looks {
+            file: source(next("the file")?),
+            coverage: match given.coverage {
+                Some(Asked::One(coverage)) => Some(coverage),
+                Some(Asked::All) | None => None,
+            },
+            json,
+        },
         "frames" => Command::Frames {
             file: source(next("the file")?),
             fps: given.fps.ok_or("backcut frames: --fps N is missing")?,
+            coverage: match given.coverage {
+                Some(Asked::One(coverage)) => Some(coverage),
+                Some(Asked::All) => {
+                    return Err("backcut frames: name one coverage".to_owned());
+                }
+                None => None,
+            },
         },
         "draw" => Command::Draw(Picture {
             file: source(next("the file")?),
@@ -398,6 +452,15 @@ mod tests {
     }
 
     #[test]
+    fn a_coverage_may_be_called_by_its_other_name() {
+        assert_eq!(
+            read("looks a.json --coverage hedge"),
+            read("looks a.json --coverage show")
+        );
+        assert_eq!(read("looks a.json"), read("looks a.json --coverage all"));
+    }
+
+    #[test]
     fn a_picture_needs_exactly_one_instant() {
         assert!(read("draw a.json").is_err());
         assert!(read("draw a.json --at 1 --beat 1").is_err());
@@ -443,6 +506,8 @@ mod tests {
     fn a_court_or_level_that_does_not_exist_is_refused() {
         assert!(read("time a.json --court moon").is_err());
         assert!(read("time a.json --level hero").is_err());
+        assert!(read("looks a.json --coverage zone").is_err());
+        assert!(read("frames a.json --fps 60 --coverage all").is_err());
         assert_eq!(
             read("time a.json --level u14 --mirror")
                 .unwrap()

@@ -2,7 +2,8 @@
 
 use crate::Failure;
 use crate::args::{Overrides, Source};
-use backcut::set::PlayerId;
+use backcut::defence::Defence;
+use backcut::set::{Coverage, PlayerId};
 use backcut::timeline::Frame;
 use serde::Serialize;
 use std::io::Write;
@@ -11,6 +12,8 @@ use std::io::Write;
 struct Line {
     t: f64,
     players: Vec<Mover>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    defenders: Option<Vec<Mover>>,
     ball: Ball,
 }
 
@@ -30,7 +33,8 @@ struct Ball {
     holder: Option<String>,
 }
 
-/// Prints a frame at every multiple of 1/`fps` seconds, and the last instant.
+/// Prints a frame at every multiple of 1/`fps` seconds, and the last instant; with defenders where
+/// a coverage is named.
 ///
 /// # Errors
 /// When the file has faults or the output cannot be written.
@@ -38,10 +42,12 @@ pub(crate) fn run(
     file: &Source,
     overrides: Overrides,
     fps: f64,
+    coverage: Option<Coverage>,
     out: &mut dyn Write,
 ) -> Result<(), Failure> {
     let play = file.open(overrides)?;
     let timeline = play.timeline();
+    let defence = coverage.map(|c| play.defence(c));
     let end = timeline.duration();
     let mut frame = Frame::default();
     let steps = (0u32..)
@@ -49,13 +55,13 @@ pub(crate) fn run(
         .take_while(|t| *t < end);
     for t in steps.chain([end]) {
         timeline.frame(t, &mut frame);
-        serde_json::to_writer(&mut *out, &line(&frame))?;
+        serde_json::to_writer(&mut *out, &line(&frame, defence.as_ref()))?;
         out.write_all(b"\n")?;
     }
     Ok(())
 }
 
-fn line(frame: &Frame) -> Line {
+fn line(frame: &Frame, defence: Option<&Defence>) -> Line {
     let name = |id: PlayerId| id.number().to_string();
     let players = PlayerId::ALL.into_iter().zip(frame.players);
     Line {
@@ -71,6 +77,7 @@ fn line(frame: &Frame) -> Line {
                 })
             })
             .collect(),
+        defenders: defence.map(|d| defenders(d, frame.t)),
         ball: Ball {
             x: frame.ball.x,
             y: frame.ball.y,
@@ -78,4 +85,18 @@ fn line(frame: &Frame) -> Line {
             holder: frame.ball.holder.map(name),
         },
     }
+}
+
+fn defenders(defence: &Defence, t: f64) -> Vec<Mover> {
+    let all = PlayerId::ALL.into_iter();
+    all.filter_map(|id| {
+        let state = defence.state(id, t)?;
+        Some(Mover {
+            id: format!("X{}", id.number()),
+            x: state.x,
+            y: state.y,
+            facing: state.facing,
+        })
+    })
+    .collect()
 }

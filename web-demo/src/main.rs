@@ -8,6 +8,7 @@ mod check;
 mod draw;
 mod frames;
 mod input;
+mod looks;
 mod serve;
 mod show;
 mod site;
@@ -60,7 +61,9 @@ fn main() -> ExitCode {
     };
     let json = matches!(
         request.command,
-        Command::Check { json: true, .. } | Command::Time { json: true, .. }
+        Command::Check { json: true, .. }
+            | Command::Time { json: true, .. }
+            | Command::Looks { json: true, .. }
     );
     drop(err);
     let result = run(request);
@@ -97,7 +100,16 @@ fn run(request: Request) -> Result<(), Failure> {
     match request.command {
         Command::Check { files, json } => check::run(&files, options, json, &mut out)?,
         Command::Time { file, json } => time::run(&file, options, json, &mut out)?,
-        Command::Frames { file, fps } => frames::run(&file, options, fps, &mut out)?,
+        Command::Looks {
+            file,
+            coverage,
+            json,
+        } => looks::run(&file, options, coverage, json, &mut out)?,
+        Command::Frames {
+            file,
+            fps,
+            coverage,
+        } => frames::run(&file, options, fps, coverage, &mut out)?,
         Command::Draw(picture) => draw::run(&picture, options, &mut out)?,
         Command::Show { file, port } => show::run(file, options, port, &mut out)?,
         Command::Site {

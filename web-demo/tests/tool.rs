@@ -297,6 +297,67 @@ fn frames_come_at_equal_steps_and_end_at_the_end() {
 }
 
 #[test]
+fn the_looks_stand_in_a_row_a_coverage_and_a_column_a_chance() {
+    let table = json(&run("looks sets/turnstile.json --json").stdout);
+    let rows = table["outcomes"].as_array().unwrap();
+    let names: Vec<&str> = rows
+        .iter()
+        .map(|r| r["coverage"].as_str().unwrap())
+        .collect();
+    assert!(names.contains(&"chase") && names.contains(&"switch"));
+    assert!(
+        !names.contains(&"drop"),
+        "no ball-screen row without a ball screen"
+    );
+    let columns = |row: &Value| -> Vec<String> {
+        let looks = row["looks"].as_array().unwrap();
+        looks
+            .iter()
+            .map(|l| format!("{} {} {}", l["who"], l["chance"], l["t"]))
+            .collect()
+    };
+    assert!(columns(&rows[0]).len() >= 3);
+    assert!(rows.iter().all(|r| columns(r) == columns(&rows[0])));
+
+    let text = words(&run("looks sets/turnstile.json").stdout);
+    assert!(text.contains("3 shot at"), "{text}");
+    assert_eq!(
+        text.lines().filter(|l| l.starts_with("chase")).count(),
+        1,
+        "{text}"
+    );
+    let one = words(&run("looks sets/turnstile.json --coverage under").stdout);
+    assert!(one.contains("\nunder") && !one.contains("\nchase"), "{one}");
+}
+
+#[test]
+fn a_set_with_a_hand_off_has_ball_screen_rows() {
+    let table = json(&run("looks sets/breakwater.json --json").stdout);
+    let rows = table["outcomes"].as_array().unwrap();
+    assert!(rows.iter().any(|r| r["coverage"] == "drop"));
+}
+
+#[test]
+fn frames_carry_defenders_where_a_coverage_is_named() {
+    let plain = run("frames sets/lighthouse.json --fps 10");
+    assert!(!words(&plain.stdout).contains("defenders"));
+    let output = run("frames sets/lighthouse.json --fps 10 --coverage chase");
+    assert_eq!(code(&output), 0);
+    for line in words(&output.stdout).lines() {
+        let frame = json(line.as_bytes());
+        let names: Vec<&str> = frame["defenders"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .map(|d| d["id"].as_str().unwrap())
+            .collect();
+        assert_eq!(names, ["X1", "X2", "X3", "X4", "X5"]);
+        let x = &frame["defenders"][0];
+        assert!(x["x"].is_f64() && x["y"].is_f64() && x["facing"].is_f64());
+    }
+}
+
+#[test]
 fn mirror_changes_the_sign_of_x_and_nothing_else() {
     let last = |line: &str| {
         let text = words(&run(line).stdout);

@@ -1,0 +1,353 @@
+//! The loop: see, want, move, meet bodies, remember.
+
+use super::body::{Body, radius};
+use super::contact::Touch;
+use super::coverage;
+use super::offence::{Offence, Step};
+use super::place::{Eyes, Manner, drive, inside};
+use super::plan::{Meeting, Task, meetings, tasks};
+use super::{Defence, DefenderState, Event, Incident, STEPS};
+use crate::athlete::Limits;
+use crate::court::Court;
+use crate::math::{Point, Vec2, angle_of, direction, distance};
+use crate::set::{Coverage, PlayerId, Set};
+use crate::timeline::Timeline;
+use alloc::vec::Vec;
+
+/// A helper stays with the ball for so long after the drive has ended, seconds.
+const LINGERS: f64 = 0.25;
+/// Who has helped less than this ago lets the next one take the first pass out, seconds.
+const ROTATES: f64 = 1.2;
+/// That one must be nearer to the receiver by so much, metres, and the helper at least so far away.
+/// Common practice, no source, for these four.
+const NEARER: (f64, f64) = (1.0, 2.5);
+
+impl Defence {
+    /// Plays five defenders against `timeline` under `coverage`.
+    ///
+    /// ```
+    /// use backcut::play::{Options, Play};
+    /// use backcut::set::{Coverage, PlayerId};
+    /// let text = br#"{ "backcut": 1, "title": "One", "players": {
+    ///     "1": {"at": "top", "ball": true}, "2": {"at": "right wing"} },
+    ///   "beats": [ { "actions": [ {"who": 1, "do": "pass", "to": 2} ] } ] }"#;
+    /// let play = Play::open(text, &Options::default())?;
+    /// let defence = play.defence(Coverage::Chase);
+    /// let x1 = PlayerId::new(1).and_then(|p| defence.state(p, 0.0)).unwrap_or_default();
+    /// assert!(x1.x.abs() < 0.01 && (4.0..6.5).contains(&x1.y), "between ball and ring");
+    /// # Ok::<(), backcut::fault::Faults>(())
+    /// ```
+    #[must_use]
+    pub fn simulate(set: &Set, court: &Court, timeline: &Timeline, coverage: Coverage) -> Self {
+        Self::against(&Offence::new(timeline), set, court, timeline, coverage)
+    }
+
+    /// As [`simulate`](Self::simulate), with the tables of the offence at hand.
+    pub(crate) fn against(
+        offence: &Offence,
+        set: &Set,
+        court: &Court,
+        timeline: &Timeline,
+        coverage: Coverage,
+    ) -> Self {
+        let mut sim = Simulation::new(set, court, timeline, offence, coverage);
+        let dt = 1.0 / f64::from(STEPS);
+        for i in 0..offence.len() {
+            sim.step(i as f64 * dt, dt);
+        }
+        sim.finish(offence.len() as f64 * dt);
+        Self {
+            coverage,
+            tracks: sim.tracks,
+            men: sim.men,
+            events: sim.events,
+            meetings: sim.meetings,
+        }
+    }
+}
+
+/// One defender under way.
+pub(super) struct Defender {
+    pub who: PlayerId,
+    pub man: PlayerId,
+    pub body: Body,
+    pub limits: Limits,
+    pub touch: Touch,
+    /// When this one last helped.
+    helped: Option<f64>,
+}
+
+/// Somebody leaves the own man for a ball that nobody stops.
+#[derive(Clone, Copy)]
+pub(super) struct Help {
+    pub who: PlayerId,
+    pub meet: Point,
+    /// Seconds.
+    until: f64,
+}
+
+pub(super) struct Simulation<'a> {
+    pub court: &'a Court,
+    pub offence: &'a Offence,
+    pub defenders: Vec<Defender>,
+    pub meetings: Vec<Meeting>,
+    pub tasks: Vec<Task>,
+    /// By index of the meeting.
+    pub switched: Vec<bool>,
+    pub help: Option<Help>,
+    /// Whom the defence takes to have the ball.
+    ball_with: Option<PlayerId>,
+    /// Everybody's reaction, for what they do together, seconds.
+    reaction: f64,
+    tracks: [Vec<DefenderState>; 5],
+    men: Vec<[PlayerId; 5]>,
+    pub events: Vec<Event>,
+}
+
+impl<'a> Simulation<'a> {
+    fn new(
+        set: &Set,
+        court: &'a Court,
+        timeline: &'a Timeline,
+        offence: &'a Offence,
+        coverage: Coverage,
+    ) -> Self {
+        let first = offence.at(0.0);
+        let defenders: Vec<Defender> = set
+            .players
+            .iter()
+            .map(|p| stand(&first, court, p.id, timeline.limits(p.id)))
+            .collect();
+        let meetings = meetings(set, timeline, coverage);
+        let mut sim = Self {
+            court,
+            offence,
+            defenders,
+            switched: alloc::vec![false; meetings.len()],
+            meetings,
+            tasks: tasks(set, timeline),
+            help: None,
+            ball_with: first.with,
+            reaction: set.level.limits().reaction,
+            tracks: [const { Vec::new() }; 5],
+            men: Vec::with_capacity(offence.len()),
+            events: Vec::new(),
+        };
+        sim.settle();
+        sim
+    }
+
+    /// Nobody starts inside somebody else.
+    fn settle(&mut self) {
+        let bodies = self.offence.bodies(0.0);
+        for _ in 0..8 {
+            for i in 0..self.defenders.len() {
+                self.against_each_other(i, 1.0);
+                if let Some(d) = self.defenders.get_mut(i) {
+                    for body in bodies.iter().flatten() {
+                        let (q, far) = body.nearest(d.body.at);
+                        let least = body.radius + radius(&d.limits);
+                        if let Some(out) = direction(d.body.at - q).filter(|_| far < least) {
+                            d.body.at = q + out * least;
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    fn step(&mut self, t: f64, dt: f64) {
+        if t > 0.0 {
+            self.watch(t);
+            self.switch(t);
+            let wants: Vec<_> = self.defenders.iter().map(|d| self.intent(d, t)).collect();
+            for (d, intent) in self.defenders.iter_mut().zip(wants) {
+                d.touch.from = d.body.at;
+                d.body.step(&intent, &d.limits, dt);
+            }
+            self.collide(t, dt);
+        }
+        self.record();
+    }
+
+    fn record(&mut self) {
+        let mut men = PlayerId::ALL;
+        for d in &self.defenders {
+            let i = d.who.index();
+            if let (Some(track), Some(man)) = (self.tracks.get_mut(i), men.get_mut(i)) {
+                *man = d.man;
+                let b = d.body;
+                track.push(DefenderState {
+                    x: b.at.x,
+                    y: b.at.y,
+                    facing: b.facing,
+                    vx: b.v.x,
+                    vy: b.v.y,
+                });
+            }
+        }
+        self.men.push(men);
+    }
+
+    fn finish(&mut self, t: f64) {
+        for i in 0..self.defenders.len() {
+            self.let_go(i, t);
+        }
+        crate::math::sort_short(&mut self.events, |a, b| a.t.total_cmp(&b.t));
+    }
+
+    pub(super) fn event(&mut self, t: f64, who: PlayerId, what: Incident) {
+        self.events.push(Event { t, who, what });
+    }
+
+    /// What the defence sees together: a drive that somebody must meet, a pass out of the help.
+    fn watch(&mut self, t: f64) {
+        let seen = self.offence.seen(t, self.reaction);
+        let passed = seen.with.filter(|_| seen.with != self.ball_with);
+        self.ball_with = seen.with;
+        if let Some(to) = passed {
+            self.rotate(to, &seen, t);
+        }
+        let own = seen.with.and_then(|h| self.guard_of(h)).map(|d| d.body.at);
+        match (drive(&seen, own), self.help) {
+            (Some(meet), Some(help)) if Some(self.man_of(help.who)) != seen.with => {
+                let until = t + LINGERS;
+                self.help = Some(Help {
+                    meet,
+                    until,
+                    ..help
+                });
+            }
+            (Some(meet), _) => {
+                let low = self.low_man(&[seen.with]);
+                self.help = low.map(|who| Help {
+                    who,
+                    meet,
+                    until: t + LINGERS,
+                });
+                if let Some((who, with)) = low.zip(seen.with) {
+                    self.event(t, who, Incident::Helped { against: with });
+                }
+            }
+            (None, Some(help)) if t > help.until || seen.over => self.help = None,
+            _ => {}
+        }
+        if let Some(help) = self.help
+            && let Some(d) = self.defenders.iter_mut().find(|d| d.who == help.who)
+        {
+            d.helped = Some(t);
+        }
+    }
+
+    /// The first pass out of the help goes to the man who was left: the next one takes him, and
+    /// the helper runs to the other (the X-out).
+    fn rotate(&mut self, to: PlayerId, seen: &Step, t: f64) {
+        let Some(at) = seen.place(to) else { return };
+        let left = self.guard_of(to).filter(|d| {
+            d.helped.is_some_and(|h| t - h < ROTATES) && distance(d.body.at, at) > NEARER.1
+        });
+        let Some((helper, far)) = left.map(|d| (d.who, distance(d.body.at, at))) else {
+            return;
+        };
+        let next = self
+            .defenders
+            .iter()
+            .filter(|d| d.who != helper)
+            .map(|d| (d.who, d.man, distance(d.body.at, at)))
+            .fold(None, nearest);
+        if let Some((who, man, near)) = next
+            && near + NEARER.0 < far
+        {
+            for d in &mut self.defenders {
+                if d.who == helper {
+                    d.man = man;
+                } else if d.who == who {
+                    d.man = to;
+                }
+            }
+            self.event(t, helper, Incident::TookOver { man });
+            self.event(t, who, Incident::TookOver { man: to });
+        }
+    }
+
+    pub(super) fn guard_of(&self, man: PlayerId) -> Option<&Defender> {
+        self.defenders.iter().find(|d| d.man == man)
+    }
+
+    fn man_of(&self, who: PlayerId) -> PlayerId {
+        let d = self.defenders.iter().find(|d| d.who == who);
+        d.map_or(who, |d| d.man)
+    }
+
+    /// Of all defenders but those of `but`, the one nearest to the front of the ring.
+    pub(super) fn low_man(&self, but: &[Option<PlayerId>]) -> Option<PlayerId> {
+        let front = Point::new(0.0, 1.25);
+        self.defenders
+            .iter()
+            .filter(|d| !but.contains(&Some(d.man)))
+            .map(|d| (d.who, d.man, distance(d.body.at, front)))
+            .fold(None, nearest)
+            .map(|(who, ..)| who)
+    }
+
+    /// Both defenders of a switched screen change men: once a use, and once for the two posts of a
+    /// gate.
+    fn switch(&mut self, t: f64) {
+        for i in 0..self.meetings.len() {
+            let done = self.switched.get(i).copied().unwrap_or(true);
+            let Some(m) = self.meetings.get(i).copied() else {
+                continue;
+            };
+            if done || !coverage::switches(&m, t) {
+                continue;
+            }
+            for (other, done) in self.meetings.iter().zip(&mut self.switched) {
+                let twin = other.gate && m.gate && other.action == m.action;
+                if *other == m || (twin && other.cutter == m.cutter) {
+                    *done = true;
+                }
+            }
+            for d in &mut self.defenders {
+                let man = match d.man {
+                    p if p == m.cutter => m.screener,
+                    p if p == m.screener => m.cutter,
+                    _ => continue,
+                };
+                d.man = man;
+                let (who, what) = (d.who, Incident::TookOver { man });
+                self.events.push(Event { t, who, what });
+            }
+        }
+    }
+}
+
+/// The nearer of two; a tie goes to the first.
+fn nearest(
+    best: Option<(PlayerId, PlayerId, f64)>,
+    next: (PlayerId, PlayerId, f64),
+) -> Option<(PlayerId, PlayerId, f64)> {
+    best.filter(|b| b.2 <= next.2).or(Some(next))
+}
+
+/// A defender before anything happens.
+fn stand(first: &Step, court: &Court, who: PlayerId, limits: &Limits) -> Defender {
+    let eyes = Eyes {
+        step: first,
+        man: who,
+        manner: Manner::Usual,
+    };
+    let at = inside(court, eyes.usual().0);
+    let look = direction(eyes.ball() - at).unwrap_or(Vec2::new(0.0, 1.0));
+    Defender {
+        who,
+        man: who,
+        body: Body {
+            at,
+            v: Vec2::ZERO,
+            facing: angle_of(look),
+        },
+        limits: *limits,
+        touch: Touch::default(),
+        helped: None,
+    }
+}

@@ -1,0 +1,158 @@
+//! `backcut looks`: what a set yields against each coverage.
+
+use crate::Failure;
+use crate::args::{Overrides, Source};
+use backcut::looks::{Chance, Look, Openness, Outcome};
+use backcut::play::Play;
+use backcut::set::Coverage;
+use serde::Serialize;
+use std::io::{self, Write};
+
+/// Prints the looks under `coverage`, else under every coverage that the set can meet.
+///
+/// # Errors
+/// When the file has faults or the output cannot be written.
+pub(crate) fn run(
+    file: &Source,
+    overrides: Overrides,
+    coverage: Option<Coverage>,
+    json: bool,
+    out: &mut dyn Write,
+) -> Result<(), Failure> {
+    let play = file.open(overrides)?;
+    let outcomes = match coverage {
+        Some(coverage) => vec![Outcome {
+            coverage,
+            written: play.set().defence.all == Some(coverage),
+            looks: play.looks(&play.defence(coverage)),
+        }],
+        None => play.outcomes(),
+    };
+    if json {
+        let rows: Vec<Row> = outcomes.iter().map(row).collect();
+        serde_json::to_writer(&mut *out, &Table { outcomes: rows })?;
+        out.write_all(b"\n")?;
+    } else {
+        write_table(out, &play, &outcomes)?;
+    }
+    Ok(())
+}
+
+#[derive(Serialize)]
+struct Table {
+    outcomes: Vec<Row>,
+}
+
+#[derive(Serialize)]
+struct Row {
+    coverage: &'static str,
+    written: bool,
+    looks: Vec<Cell>,
+}
+
+#[derive(Serialize)]
+struct Cell {
+    action: String,
+    chance: &'static str,
+    who: u8,
+    t: f64,
+    x: f64,
+    y: f64,
+    separation: f64,
+    openness: &'static str,
+    nearest: Option<String>,
+    open: f64,
+    needs: f64,
+    lane: Option<f64>,
+}
+
+fn row(outcome: &Outcome) -> Row {
+    Row {
+        coverage: name(outcome.coverage),
+        written: outcome.written,
+        looks: outcome.looks.iter().map(cell).collect(),
+    }
+}
+
+fn cell(look: &Look) -> Cell {
+    Cell {
+        action: format!(
+            "{}.{}",
+            u32::from(look.action.beat) + 1,
+            u32::from(look.action.action) + 1
+        ),
+        chance: chance(look),
+        who: look.who.number(),
+        t: look.t,
+        x: look.at.x,
+        y: look.at.y,
+        separation: look.separation,
+        openness: match look.openness() {
+            Openness::VeryTight => "very tight",
+            Openness::Tight => "tight",
+            Openness::Open => "open",
+            Openness::WideOpen => "wide open",
+        },
+        nearest: look.nearest.map(|p| format!("X{}", p.number())),
+        open: look.open,
+        needs: look.needs,
+        // No hand can reach the ball: no number stands for that in JSON.
+        lane: look.lane.filter(|lane| lane.is_finite()),
+    }
+}
+
+fn chance(look: &Look) -> &'static str {
+    match look.chance {
+        Chance::Catch => "catch",
+        Chance::Drive => "drive",
+        Chance::Finish => "shot",
+    }
+}
+
+fn name(coverage: Coverage) -> &'static str {
+    let mut table = Coverage::TABLE.iter();
+    table.find(|row| row.0 == coverage).map_or("", |row| row.1)
+}
+
+/// Rows are coverages, columns are looks in time order, cells the seconds until a defender is
+/// there; a star where the pass has to go by a hand.
+fn write_table(out: &mut dyn Write, play: &Play, outcomes: &[Outcome]) -> io::Result<()> {
+    let looks = outcomes.first().map_or(&[][..], |o| &o.looks);
+    writeln!(out, "{}: seconds open", play.set().title)?;
+    if looks.is_empty() {
+        return writeln!(out, "\nNobody catches, drives or shoots.");
+    }
+    let heads: Vec<String> = looks
+        .iter()
+        .map(|l| format!("{} {} at {:.1}", l.who.number(), chance(l), l.t))
+        .collect();
+    write!(out, "\n{:14}", "")?;
+    for head in &heads {
+        write!(out, "   {head}")?;
+    }
+    writeln!(out)?;
+    for outcome in outcomes {
+        let mark = if outcome.written { " (file)" } else { "" };
+        write!(out, "{:14}", format!("{}{mark}", name(outcome.coverage)))?;
+        for (look, head) in outcome.looks.iter().zip(&heads) {
+            let star = if look.lane.is_some_and(|lane| lane < 0.0) {
+                "*"
+            } else {
+                " "
+            };
+            write!(
+                out,
+                "   {:>1$.1}{star}",
+                look.open,
+                head.chars().count() - 1
+            )?;
+        }
+        writeln!(out)?;
+    }
+    writeln!(
+        out,
+        "\nA catch-and-shoot needs about {:.1} s. * a hand can be in the passing lane.\n\
+         Likely, not certain: defenders choose.",
+        play.set().level.limits().release
+    )
+}
