@@ -159,7 +159,7 @@ pub(super) fn drive(step: &Step, own: Option<Point>) -> Option<Point> {
         let aside = (x - at).cross(toward).abs() > BEATEN;
         behind || aside
     });
-    (far < DRIVE && fast && beaten).then(|| at + toward * (far - MEET).max(0.3).min(1.6))
+    (far < DRIVE && fast && beaten).then(|| at + toward * (far - MEET).clamp(0.3, 1.6))
 }
 
 /// The nearest place inside the lines; defenders stay there.
