@@ -40,3 +40,13 @@ pub fn nominal(player: Guarded, ball: Point) -> Point {
     let q = m.lerp(ball, along);
     q.lerp(Point::ZERO, sag)
 }
+
+/// A man about to use a screen draws the own defender as near as this, metres.
+const DRAWN: f64 = 0.9;
+
+/// Where the own defender of a player stands who walks them into a screen: close, in the way to the
+/// ball.
+#[must_use]
+pub fn drawn(own: Point, ball: Point) -> Point {
+    own + direction(ball - own).unwrap_or(Vec2::ZERO) * DRAWN
+}

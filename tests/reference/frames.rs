@@ -118,7 +118,14 @@ fn nobody_corners_harder_than_the_level() {
                 }
                 let change = (w - v).hypot();
                 let sideways = v.cross(w).abs() / v.hypot() / DT;
-                let plant = change <= l.plant_dv * 1.05 && change > 0.15;
+                let planted = tl.actions().iter().any(|action| {
+                    action.who == who
+                        && action
+                            .marks
+                            .iter()
+                            .any(|m| m.edge == Edge::Plant && (m.t - three[1].t).abs() < 2.0 * DT)
+                });
+                let plant = planted && change <= l.plant_dv * 1.05;
                 assert!(
                     plant || sideways <= l.lateral * 1.06,
                     "{name} {}: {who:?} {sideways} m/s² sideways, {change} m/s at once",

@@ -40,6 +40,7 @@ pub fn lay(set: &Set, court: &Court, detours: &[Detour]) -> Choreography {
         holder: set.first_holder(),
         laid: Vec::new(),
         last_move: [None; 5],
+        walked_last: [false; 5],
         moved_last: [false; 5],
         out: Choreography {
             rows: Vec::new(),
@@ -65,6 +66,8 @@ pub(super) struct Layer<'a> {
     pub(super) laid: Vec<(ActionId, PlayerId, usize)>,
     /// The last cut or dribble of each player, for catches in stride.
     pub(super) last_move: [Option<(ActionId, Point)>; 5],
+    /// Whether a player's last step was a written walk, which is as good as a set-up.
+    pub(super) walked_last: [bool; 5],
     /// Whether a player's last step was a move, so that a plant may lie at its end.
     pub(super) moved_last: [bool; 5],
     pub(super) out: Choreography,

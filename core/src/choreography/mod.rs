@@ -8,6 +8,8 @@ mod place;
 mod post;
 mod route;
 mod screen;
+#[cfg(test)]
+mod tests;
 mod transfer;
 mod travel;
 
@@ -40,7 +42,11 @@ pub struct Row {
 pub enum Part {
     /// The walk that takes the own defender away from the screen.
     SetUp,
-    /// The cut or dribble itself, or the way to a screen.
+    /// What comes before a change of pace.
+    Lead,
+    /// The slow steps of a change of pace.
+    Slow,
+    /// The cut or dribble itself (its last part, where it has several), or the way to a screen.
     Way,
     /// The slide that shuts a gate.
     Shut,

@@ -18,6 +18,8 @@ const V_LEG: f64 = 1.3;
 const SET_UP: f64 = 0.65;
 /// A curl keeps so far from the screener's middle. Common practice, no source: 0.6–0.9 m.
 const CURL: f64 = 0.75;
+/// A cutter who clears out passes in front of the ring at this distance.
+const RING_LANE: f64 = 1.3;
 /// A fade stops so far from the screener, a rejecting cutter turns so far before.
 const SHORT_OF_SCREEN: f64 = 0.8;
 
@@ -114,6 +116,7 @@ pub(super) fn route(w: &Wanted<'_>) -> Route {
             }
         }
     }
+    bends(w, &mut r);
     if !r.marks.iter().any(|m| m.edge == Edge::Plant) {
         r.mark(Edge::Plant, None, 0, 0.0);
     }
@@ -127,6 +130,50 @@ fn last(r: &Route) -> Point {
     match r.knots.last() {
         Some(Knot::Smooth(p) | Knot::Plant(p) | Knot::Toward(p, _)) => *p,
         None => Point::ZERO,
+    }
+}
+
+/// The bends that belong to a kind, where the author has written no way of their own.
+fn bends(w: &Wanted<'_>, r: &mut Route) {
+    let before = last(r);
+    let (Some(way), long) = (direction(w.to - before), distance(before, w.to)) else {
+        return;
+    };
+    if w.stops.iter().any(|s| matches!(s, Stop::By(_))) {
+        return;
+    }
+    let across = Vec2::new(-way.y, way.x);
+    // Toward half court, whichever way the move goes; a mirrored move bends the mirrored way.
+    let high = if across.y.abs() < 1e-9 {
+        None
+    } else {
+        Some(across * across.y.signum())
+    };
+    let mut by = |share: f64, off: Vec2| {
+        r.push(Knot::Smooth(before + (w.to - before) * share + off));
+    };
+    match w.kind {
+        // Under the dribbler, and the same with a curl.
+        Some(Kind::Shallow) => high.into_iter().for_each(|h| by(0.5, h * -0.6)),
+        Some(Kind::Loop) => high.into_iter().for_each(|h| by(0.5, h * 0.9)),
+        // Out of the lane by way of the ring.
+        Some(Kind::Through) if before.x * w.to.x < 0.0 => {
+            r.push(Knot::Smooth(Point::new(0.0, RING_LANE)));
+        }
+        Some(Kind::Crossover) => {
+            if let Some(h) = high {
+                let knot = r.push(Knot::Plant(
+                    before + (w.to - before) * 0.5 + h * (0.2 * long),
+                ));
+                r.mark(Edge::Plant, None, knot, 0.0);
+            }
+        }
+        // Back over the top of a drop.
+        Some(Kind::Snake) => high.into_iter().for_each(|h| {
+            by(0.33, h * 0.45);
+            by(0.67, h * -0.45);
+        }),
+        _ => {}
     }
 }
 
@@ -169,7 +216,7 @@ fn pass_screen(w: &Wanted<'_>, pass: &Pass, r: &mut Route) {
     let s = pass.screen.at;
     match w.kind {
         Some(Kind::Curl) => {
-            r.past(pass, Knot::Smooth(pass.at));
+            r.past(pass, Knot::Toward(pass.at, pass.along));
             let arm = direction(pass.at - s).unwrap_or(Vec2::new(1.0, 0.0));
             let back = -unit(pass.screen.facing);
             let turn = if arm.cross(back) >= 0.0 { 1.0 } else { -1.0 };

@@ -2,7 +2,7 @@
 
 use super::bind::Binding;
 use crate::athlete::Limits;
-use crate::guard::{Guarded, nominal};
+use crate::guard::{Guarded, drawn, nominal};
 use crate::math::{Point, Vec2, angle_of, direction, distance, length, unit};
 use crate::set::{Action, Family, OffSide, PlayerId};
 
@@ -47,13 +47,14 @@ pub(super) struct Scene {
 
 impl Scene {
     fn defender(&self) -> Point {
-        nominal(
-            Guarded {
+        if self.ball_screen {
+            let player = Guarded {
                 at: self.from,
-                ball: self.ball_screen,
-            },
-            self.ball,
-        )
+                ball: true,
+            };
+            return nominal(player, self.ball);
+        }
+        drawn(self.from, self.ball)
     }
 }
 

@@ -5,11 +5,14 @@ use super::lay::Layer;
 use super::route::{self, Pass, Stop, Wanted};
 use super::screen::{self, Scene, Screen};
 use super::{Leg, LegMark, Part, Step, Use};
-use crate::athlete::Pace;
+use crate::athlete::{Effort, Pace};
 use crate::math::{Point, distance};
 use crate::path::Knot;
 use crate::set::{Action, ActionId, Edge, Kind, OffSide, PlayerId, Verb, Via};
 use alloc::vec::Vec;
+
+/// Metres of the slow steps of a change of pace: 0.3 to 0.5 s at a walk. Common practice, no source.
+const SLOW: f64 = 0.6;
 
 /// Something a way goes by, before it is known on which side.
 enum Seed {
@@ -35,7 +38,8 @@ impl Layer<'_> {
         let mut from_rest = false;
         if let (Some(first), false) = (waits, action.free) {
             from_rest = true;
-            if action.verb == Verb::Cut && !skips_set_up(action.kind) {
+            let walked = self.walked_last.get(who.index()) == Some(&true);
+            if action.verb == Verb::Cut && !walked && !skips_set_up(action.kind) {
                 from = self.set_up(row, who, from, first.at);
             }
         }
@@ -51,8 +55,9 @@ impl Layer<'_> {
         };
         let made = route::route(&wanted);
         let pace = action.pace.unwrap_or_else(|| usual_pace(action.kind));
-        let effort = self.limits(who).effort(pace, action.verb == Verb::Dribble);
-        self.leg(Leg {
+        let limits = self.limits(who);
+        let effort = limits.effort(pace, action.verb == Verb::Dribble);
+        let way = Leg {
             row,
             part: Part::Way,
             knots: made.knots,
@@ -60,7 +65,15 @@ impl Layer<'_> {
             takes: action.takes,
             marks: made.marks,
             from_rest,
-        });
+        };
+        if action.kind == Some(Kind::Hesitation) {
+            self.change_of_pace(way, limits.effort(Pace::Walk, true));
+        } else {
+            self.leg(way);
+        }
+        if let Some(w) = self.walked_last.get_mut(who.index()) {
+            *w = action.pace == Some(Pace::Walk);
+        }
         self.floor.put(who, to);
         if let Some(m) = self.last_move.get_mut(who.index()) {
             *m = Some((id, to));
@@ -68,6 +81,48 @@ impl Layer<'_> {
         if let Some(m) = self.moved_last.get_mut(who.index()) {
             *m = true;
         }
+    }
+
+    /// Fast, a few slow steps, fast again. A way of several points changes pace on its first one.
+    fn change_of_pace(&mut self, way: Leg, slow: Effort) {
+        let [Some(a), Some(b)] = [way.knots.first(), way.knots.get(1)].map(|k| k.map(knot_at))
+        else {
+            self.leg(way);
+            return;
+        };
+        let long = distance(a, b);
+        let at = |s: f64| a.lerp(b, (s / long).clamp(0.0, 1.0));
+        let (from, to) = (at(0.5 * long - 0.5 * SLOW), at(0.5 * long + 0.5 * SLOW));
+        let piece = |part, ends: [Point; 2], effort| Leg {
+            row: way.row,
+            part,
+            knots: ends.map(Knot::Smooth).to_vec(),
+            effort,
+            takes: None,
+            marks: Vec::new(),
+            from_rest: false,
+        };
+        let lead = Leg {
+            from_rest: way.from_rest,
+            ..piece(Part::Lead, [a, from], way.effort)
+        };
+        self.leg(lead);
+        let plant = LegMark {
+            edge: Edge::Plant,
+            of: None,
+            knot: 0,
+            before: 0.0,
+        };
+        let mut steps = piece(Part::Slow, [from, to], slow);
+        steps.marks.push(plant);
+        self.leg(steps);
+        let mut rest = way;
+        if let Some(first) = rest.knots.first_mut() {
+            *first = Knot::Smooth(to);
+        }
+        rest.marks.retain(|m| m.edge != Edge::Plant);
+        rest.from_rest = false;
+        self.leg(rest);
     }
 
     /// The walk before the burst; returns where it ends.
@@ -190,12 +245,17 @@ impl Layer<'_> {
         side: Option<OffSide>,
         who: PlayerId,
     ) -> Pass {
-        let round = matches!(side, Some(OffSide::Left | OffSide::Right));
-        if let Some(twin) = body
-            .twin
-            .and_then(|t| self.out.screens.get(t))
-            .filter(|_| !round)
-        {
+        let twin = body.twin.and_then(|t| self.out.screens.get(t));
+        let outer = match (twin, side) {
+            (Some(twin), Some(OffSide::Left)) => {
+                Some(if body.at.x <= twin.at.x { body } else { twin })
+            }
+            (Some(twin), Some(OffSide::Right)) => {
+                Some(if body.at.x > twin.at.x { body } else { twin })
+            }
+            _ => None,
+        };
+        if let (Some(twin), None) = (twin, outer) {
             let along = -crate::math::unit(body.facing);
             let at = body.at.midpoint(twin.at);
             return Pass {
@@ -206,14 +266,16 @@ impl Layer<'_> {
                 with: Some(twin.who),
             };
         }
-        let (mine, theirs) = (self.floor.limits(who), self.floor.limits(body.who));
-        let (at, along) = screen::brush(body, from, next, side, mine, theirs);
+        // Round a gate, its outer post is the one that counts.
+        let post = outer.unwrap_or(body);
+        let (mine, theirs) = (self.floor.limits(who), self.floor.limits(post.who));
+        let (at, along) = screen::brush(post, from, next, side, mine, theirs);
         Pass {
             who: body.who,
             at,
-            screen: *body,
+            screen: *post,
             along,
-            with: None,
+            with: twin.map(|t| t.who),
         }
     }
 
@@ -298,19 +360,19 @@ fn skips_set_up(kind: Option<Kind>) -> bool {
 /// How hard a kind is run where nothing is written. Common practice, no source.
 fn usual_pace(kind: Option<Kind>) -> Pace {
     match kind {
-        Some(Kind::Backdoor | Kind::Ghost | Kind::FortyFive | Kind::Slip) => Pace::Sprint,
+        Some(Kind::Backdoor | Kind::Ghost | Kind::FortyFive | Kind::Slip | Kind::Hard) => {
+            Pace::Sprint
+        }
+        Some(Kind::Retreat | Kind::Hostage) => Pace::Jog,
         _ => Pace::Run,
     }
 }
 
 /// Puts a detour point where the way is nearest to it and moves the marks behind it on.
 fn insert(knots: &mut Vec<Knot>, marks: &mut [LegMark], through: Point) {
-    let at = |k: &Knot| match k {
-        Knot::Smooth(p) | Knot::Plant(p) | Knot::Toward(p, _) => *p,
-    };
     let longer = |w: &[Knot]| match w {
         [a, b] => {
-            let (a, b) = (at(a), at(b));
+            let (a, b) = (knot_at(a), knot_at(b));
             distance(a, through) + distance(through, b) - distance(a, b)
         }
         _ => f64::INFINITY,
@@ -325,5 +387,11 @@ fn insert(knots: &mut Vec<Knot>, marks: &mut [LegMark], through: Point) {
         for mark in marks.iter_mut().filter(|m| m.knot >= i) {
             mark.knot += 1;
         }
+    }
+}
+
+fn knot_at(knot: &Knot) -> Point {
+    match knot {
+        Knot::Smooth(p) | Knot::Plant(p) | Knot::Toward(p, _) => *p,
     }
 }

@@ -133,6 +133,7 @@ pub(super) enum Why {
     Standing,
     Shut,
     Exchange,
+    Follows,
     Stride,
     /// By the author: which row's which tie.
     Written {
@@ -174,6 +175,8 @@ pub(super) struct Woven {
     pub free: Vec<OpenPass>,
     /// Opening instant of each beat with its lag.
     pub openings: Vec<(Instant, f64)>,
+    /// Of each hand-off's row: since when the giver stands.
+    pub givers: Vec<(usize, Instant)>,
     /// What the set leads to.
     pub goal: Option<Instant>,
 }
@@ -224,7 +227,9 @@ impl Woven {
                 .find(|b| self.run_of(*b).is_some_and(|r| r.leg(row, part).is_some()))
         };
         let screen = ch.rows.get(row)?.verb == Verb::Screen;
+        let giver = self.givers.iter().find(|g| g.0 == row);
         match edge {
+            Edge::Set if giver.is_some() => giver.map(|g| g.1),
             Edge::Start => {
                 let run = self.run_of(first);
                 let at = run

@@ -3,10 +3,20 @@
 use super::block::{At, Instant, Wait, What, Why, soft};
 use super::run::Run;
 use super::weave::{LEAD, SET_BEFORE, STAY, Weaver};
-use crate::choreography::Part;
-use crate::math::sort_short;
-use crate::set::{ActionId, Edge, PlayerId, TieRelation};
+use crate::choreography::{Part, Row, Use};
+use crate::math::{distance, first_root, sort_short};
+use crate::set::{ActionId, Edge, Kind, PlayerId, TieRelation, Verb};
 use alloc::vec::Vec;
+
+/// A spot is free once the leaver is so far from it, metres. Common practice, no source.
+const GONE: f64 = 2.0;
+/// Nearer than this, two places are one spot.
+const SAME_SPOT: f64 = 0.8;
+/// A second cutter off one screen is so long behind the first. Common practice, no source:
+/// 0.3–0.8 s.
+const BEHIND: f64 = 0.5;
+/// Between the two cutters of a split. Common practice, no source: 0.4–0.6 s.
+const SPLIT: f64 = 0.5;
 
 impl Weaver<'_> {
     pub(super) fn build_runs(&mut self) {
@@ -48,6 +58,9 @@ impl Weaver<'_> {
                         .iter()
                         .any(|o| o.cutter == u.cutter && o.screen == t && o.order == 0)
                 });
+            if let Some(ahead) = self.ahead(u).filter(|_| !row.free) {
+                self.wait(ahead, by, BEHIND, soft::FEET, Why::Follows);
+            }
             if !row.free {
                 let start = Instant::new(by.block, At::LegStart(u.cutter, Part::Way));
                 let burst = self.out.offset(by).zip(self.out.offset(start));
@@ -84,6 +97,20 @@ impl Weaver<'_> {
                 }
             }
         }
+    }
+
+    /// When the cutter before this one is by the same screen.
+    fn ahead(&self, u: &Use) -> Option<Instant> {
+        let at = self.ch.uses.iter().position(|o| o == u)?;
+        let before = self
+            .ch
+            .uses
+            .get(..at)?
+            .iter()
+            .rfind(|o| o.screen == u.screen)?;
+        let who = self.ch.screens.get(u.screen)?.who;
+        self.out
+            .locate(self.ch, before.cutter, Edge::PassBy, Some(who))
     }
 
     fn is_last_use(&self, screen: usize, cutter: usize) -> bool {
@@ -180,6 +207,61 @@ impl Weaver<'_> {
             self.wait(release, by, 0.0, 0, Why::Exchange);
             self.wait(by, release, 0.0, 0, Why::Exchange);
         }
+    }
+
+    /// Moves that follow another's by their kind: a fill goes when the leaver is gone, a lift or a
+    /// drift with the drive, the second of a split half a second after the first.
+    pub(super) fn followers(&mut self) {
+        for row in 0..self.ch.rows.len() {
+            let Some(r) = self.row(row).filter(|r| !r.free) else {
+                continue;
+            };
+            let Some(mine) = self.out.locate(self.ch, row, Edge::Start, None) else {
+                continue;
+            };
+            let lead = match r.kind {
+                Some(Kind::Fill) => self.leaver(row, mine.block),
+                Some(Kind::Lift | Kind::Drift) => self
+                    .earlier(row, |o| o.verb == Verb::Dribble && o.id.beat == r.id.beat)
+                    .map(|i| (i, 0.0)),
+                Some(Kind::Split) => self
+                    .earlier(row, |o| o.kind == Some(Kind::Split) && o.who != r.who)
+                    .map(|i| (i, SPLIT)),
+                _ => None,
+            };
+            if let Some((from, lag)) = lead.filter(|(i, _)| i.block != mine.block) {
+                self.wait(from, mine, lag, soft::FEET, Why::Follows);
+            }
+        }
+    }
+
+    /// The start of the latest earlier row of that sort.
+    fn earlier(&self, row: usize, like: impl Fn(&Row) -> bool) -> Option<Instant> {
+        let found = (0..row).rev().find(|o| self.row(*o).is_some_and(&like))?;
+        self.out.locate(self.ch, found, Edge::Start, None)
+    }
+
+    /// When whoever left the spot that `row` fills is far enough gone.
+    fn leaver(&self, row: usize, block: usize) -> Option<(Instant, f64)> {
+        let mine = self.out.run_of(block)?;
+        let spot = mine.path().point(mine.leg(row, Part::Way)?.s[1]);
+        let who = mine.who;
+        let found = (0..self.out.blocks.len()).find_map(|b| {
+            let run = self.out.run_of(b).filter(|r| r.who != who)?;
+            let leg = run.legs.iter().find(|l| l.row < row)?;
+            let near = |s: f64| distance(run.path().point(s), spot);
+            if near(leg.s[0]) > SAME_SPOT {
+                return None;
+            }
+            let gone = first_root(leg.s[0], run.path().length(), 24, |s| near(s) - GONE)?;
+            let t = run.law().time_at(gone);
+            Some(Instant {
+                block: b,
+                at: At::Plus(t),
+                plus: 0.0,
+            })
+        })?;
+        Some((found, 0.0))
     }
 
     /// What the author wrote.

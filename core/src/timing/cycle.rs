@@ -4,6 +4,7 @@ use super::block::{Wait, Why, Woven};
 use super::network::{Contradiction, TICKS};
 use crate::choreography::Choreography;
 use crate::fault::{Fault, Place};
+use crate::math::sort_short;
 use crate::set::Set;
 use alloc::format;
 use alloc::string::String;
@@ -37,6 +38,9 @@ pub(super) fn fault(
         }
         told.push_str(&sentence(ch, woven, wait));
     }
+    sort_short(&mut places, |a, b| {
+        (a.line, a.column).cmp(&(b.line, b.column))
+    });
     let place = if places.is_empty() {
         own_place(set, ch, woven, &chain)
     } else {
@@ -84,6 +88,7 @@ fn sentence(ch: &Choreography, woven: &Woven, wait: &Wait) -> String {
         Why::Receiver | Why::Stride => format!("{mine} and {theirs} meet at the catch"),
         Why::Standing => format!("{mine} comes with {theirs}"),
         Why::Shut => format!("{mine} shuts behind {theirs}"),
+        Why::Follows => format!("{mine} follows {theirs}"),
         Why::Exchange => format!("{mine} and {theirs} meet at the exchange"),
         Why::Written { .. } => format!("{mine} is tied to {theirs}"),
     }

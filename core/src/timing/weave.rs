@@ -56,6 +56,7 @@ pub(super) fn weave(set: &Set, ch: &Choreography, limits: &[Limits; 5]) -> Woven
     w.screens();
     w.gates();
     w.exchanges();
+    w.followers();
     w.ties();
     w.out
 }
@@ -107,6 +108,7 @@ impl<'a> Weaver<'a> {
             stride: Vec::new(),
             free: Vec::new(),
             openings: vec![(begin, 0.0)],
+            givers: Vec::new(),
             goal: None,
         };
         Self {
@@ -464,9 +466,11 @@ impl<'a> Weaver<'a> {
             catch: GIVE,
             end: 2.0 * GIVE,
         };
+        let stands = self.last(who).iter().next();
         let Some(block) = self.still(t.row, stops, false) else {
             return;
         };
+        self.out.givers.extend(stands.map(|s| (t.row, s)));
         let release = Instant::new(block, At::Edge(Edge::Release));
         let ball = self.ball;
         self.wait(ball, Instant::new(block, At::Start), 0.0, 0, Why::Ball);
