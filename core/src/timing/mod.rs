@@ -5,6 +5,7 @@
 //! a simple temporal network (`network`), catches in stride and detours are found in rounds around
 //! it (`solve`, `detour`).
 
+mod ball;
 mod block;
 mod bond;
 mod cycle;

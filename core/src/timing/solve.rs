@@ -1,10 +1,11 @@
 //! From waits to a schedule: earliest, catches in stride, just in time, slack.
 
+use super::ball::{WIND_UP, hand_time};
 use super::block::{At, Instant, OpenPass, Woven};
 use super::cycle;
 use super::network::{Constraint, Earliest, Network, seconds, ticks};
 use super::schedule::Schedule;
-use super::weave::{WIND_UP, hand_time, weave};
+use super::weave::weave;
 use crate::athlete::Limits;
 use crate::choreography::Choreography;
 use crate::fault::Faults;

@@ -1,9 +1,10 @@
 //! Catches in stride: where on the receiver's run the ball and the hands meet.
 
+use super::ball::{WIND_UP, hand_time};
 use super::block::{At, Instant, OpenPass, Wait, What, Why, soft};
 use super::network::seconds;
 use super::solve::{Solved, Solver};
-use super::weave::{WIND_UP, hand_time};
+
 use crate::choreography::Part;
 use crate::fault::Faults;
 use crate::math::first_root;

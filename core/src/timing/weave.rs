@@ -3,47 +3,23 @@
 //! A block is rigid: one unknown, its start. The written order gives everybody their own order;
 //! the rest follows from what the trade takes for granted (see the guide's table of waits).
 
-use super::block::{After, At, Block, Instant, OpenPass, Stops, Wait, What, Why, Woven, soft};
+use super::block::{After, At, Block, Instant, Stops, Wait, What, Why, Woven, soft};
 use crate::athlete::Limits;
 use crate::choreography::{Choreography, Leg, Part, Step, Transfer};
-use crate::flight;
-use crate::math::{Point, distance};
-use crate::set::{Edge, Kind, PlayerId, Set, TieRelation, Verb};
+use crate::set::{Edge, PlayerId, Set, TieRelation, Verb};
 use alloc::vec;
 use alloc::vec::Vec;
 
 /// Seconds before anybody moves at the start of a set.
 const FIRST: f64 = 0.2;
-/// Wind-up of a pass. Common practice, no source: 0.2–0.3 s.
-pub(super) const WIND_UP: f64 = 0.25;
-/// A passer stays so long after the ball has left.
-const FOLLOW_THROUGH: f64 = 0.15;
-/// Catch to the next wind-up.
-const SECURE: f64 = 0.2;
 /// Catch on two feet to the next own move.
 pub(super) const LAND: f64 = 0.3;
-/// A ball may arrive so much before the receiver …
-const EARLY: f64 = 0.05;
-/// … and the receiver should not stand longer than this before it comes.
-const STANDING: f64 = 0.15;
-/// A giver stands so long before the exchange, and stays so long after.
-const GIVE: f64 = 0.2;
 /// A screener stays so long after the cutter is by.
 pub(super) const STAY: f64 = 0.2;
 /// A screen stands at least so long. Common practice, no source.
 pub(super) const SET_BEFORE: f64 = 0.3;
 /// The lead a screen keeps where it can.
 pub(super) const LEAD: f64 = 0.6;
-/// Gather of a shot off one foot, and catch to gather.
-const GATHER: f64 = 0.3;
-
-/// Both players of a pass reach toward each other, together so far, metres.
-const HANDS: f64 = 0.66;
-
-/// Seconds a pass between two bodies flies.
-pub(super) fn hand_time(from: Point, to: Point, kind: Option<Kind>, limits: &Limits) -> f64 {
-    flight::pass_time((distance(from, to) - HANDS).max(0.3), kind, limits)
-}
 
 /// Weaves the steps of a choreography.
 pub(super) fn weave(set: &Set, ch: &Choreography, limits: &[Limits; 5]) -> Woven {
@@ -62,11 +38,11 @@ pub(super) fn weave(set: &Set, ch: &Choreography, limits: &[Limits; 5]) -> Woven
 }
 
 pub(super) struct OpenRun<'a> {
-    block: usize,
-    legs: Vec<&'a Leg>,
+    pub(super) block: usize,
+    pub(super) legs: Vec<&'a Leg>,
     beat: u16,
     /// The ball was taken on the run, so the next beat does not stop it.
-    took: bool,
+    pub(super) took: bool,
 }
 
 pub(super) struct Weaver<'a> {
@@ -74,15 +50,15 @@ pub(super) struct Weaver<'a> {
     pub(super) ch: &'a Choreography,
     limits: &'a [Limits; 5],
     pub(super) out: Woven,
-    open: [Option<OpenRun<'a>>; 5],
+    pub(super) open: [Option<OpenRun<'a>>; 5],
     pub(super) closed: Vec<(usize, PlayerId, Vec<&'a Leg>)>,
     /// What the next own step of each player waits for.
     last: [After; 5],
     /// Since when the ball is with its holder.
-    ball: Instant,
-    caught: bool,
+    pub(super) ball: Instant,
+    pub(super) caught: bool,
     opening: (Instant, f64),
-    cue: Option<Instant>,
+    pub(super) cue: Option<Instant>,
     beat: u16,
     /// For each screen: when it is set.
     pub(super) set_at: Vec<After>,
@@ -217,11 +193,11 @@ impl<'a> Weaver<'a> {
         });
     }
 
-    fn last(&self, who: PlayerId) -> After {
+    pub(super) fn last(&self, who: PlayerId) -> After {
         self.last.get(who.index()).copied().unwrap_or_default()
     }
 
-    fn then(&mut self, who: Option<PlayerId>, what: After) {
+    pub(super) fn then(&mut self, who: Option<PlayerId>, what: After) {
         if let Some(slot) = who.and_then(|w| self.last.get_mut(w.index())) {
             *slot = what;
         }
@@ -360,7 +336,7 @@ impl<'a> Weaver<'a> {
         self.then(Some(who), After::one(free));
     }
 
-    fn still(&mut self, row: usize, stops: Stops, elastic: bool) -> Option<usize> {
+    pub(super) fn still(&mut self, row: usize, stops: Stops, elastic: bool) -> Option<usize> {
         let who = self.row(row)?.who;
         self.close(who);
         let block = self.block(Some(who), Some(row), What::Still(stops), elastic);
@@ -368,157 +344,5 @@ impl<'a> Weaver<'a> {
         self.own_order(who, start);
         self.beat_opens(row, start);
         Some(block)
-    }
-
-    // --- the ball --------------------------------------------------------------------------
-
-    fn pass(&mut self, t: &'a Transfer) {
-        let Some(row) = self.row(t.row) else { return };
-        let (who, to, free) = (row.who, t.to, row.free);
-        let takes = hand_time(t.from, t.target, row.kind, self.limits(who));
-        let stops = Stops {
-            release: WIND_UP,
-            catch: WIND_UP + takes,
-            end: WIND_UP + takes,
-        };
-        let running = self
-            .open
-            .get(who.index())
-            .and_then(Option::as_ref)
-            .map(|r| r.block);
-        let after = self.last(who);
-        if free && let Some(run) = running {
-            // A free pass may leave during the passer's own run, not before it.
-            self.then(Some(who), After::one(Instant::new(run, At::Start)));
-        }
-        let Some(block) = self.still(t.row, stops, false) else {
-            return;
-        };
-        let start = Instant::new(block, At::Start);
-        let (release, catch) = (
-            Instant::new(block, At::Edge(Edge::Release)),
-            Instant::new(block, At::Edge(Edge::Catch)),
-        );
-        let ball = if free && running == Some(self.ball.block) {
-            Instant::new(self.ball.block, At::Start)
-        } else {
-            self.ball.later(if self.caught { SECURE } else { 0.0 })
-        };
-        self.wait(ball, start, 0.0, 0, Why::Ball);
-        let mut next = After::one(release.later(FOLLOW_THROUGH));
-        if free {
-            next = next.and(after);
-        }
-        self.then(Some(who), next);
-        if t.in_stride && !free {
-            let run = self
-                .open
-                .get_mut(to.index())
-                .and_then(Option::as_mut)
-                .map(|run| {
-                    run.took = true;
-                    (run.block, run.legs.last().map_or(t.row, |l| l.row))
-                });
-            self.out.stride.push(OpenPass {
-                block,
-                transfer: *t,
-                run,
-            });
-        } else {
-            self.catch_at_spot(block, catch, to, free);
-            if free {
-                self.out.free.push(OpenPass {
-                    block,
-                    transfer: *t,
-                    run: None,
-                });
-            }
-        }
-        self.ball = catch;
-        self.caught = true;
-        self.cue = Some(release);
-        self.out.goal = Some(catch);
-    }
-
-    fn catch_at_spot(&mut self, block: usize, catch: Instant, to: PlayerId, free: bool) {
-        let there = self.last(to);
-        let ran = self.open.get(to.index()).is_some_and(Option::is_some);
-        self.close(to);
-        let mut next = After::one(catch.later(LAND));
-        if free {
-            next = next.and(there);
-        } else {
-            for from in there.iter() {
-                self.wait(from, catch, -EARLY, soft::FEET, Why::Receiver);
-                if ran && from.block != block {
-                    self.wait(catch, from, -STANDING, soft::STANDING, Why::Standing);
-                }
-            }
-        }
-        self.then(Some(to), next);
-    }
-
-    fn handoff(&mut self, t: &'a Transfer) {
-        let Some(row) = self.row(t.row) else { return };
-        let who = row.who;
-        let stops = Stops {
-            release: GIVE,
-            catch: GIVE,
-            end: 2.0 * GIVE,
-        };
-        let stands = self.last(who).iter().next();
-        let Some(block) = self.still(t.row, stops, false) else {
-            return;
-        };
-        self.out.givers.extend(stands.map(|s| (t.row, s)));
-        let release = Instant::new(block, At::Edge(Edge::Release));
-        let ball = self.ball;
-        self.wait(ball, Instant::new(block, At::Start), 0.0, 0, Why::Ball);
-        self.then(Some(who), After::one(release.later(GIVE)));
-        if let Some(run) = self.open.get_mut(t.to.index()).and_then(Option::as_mut) {
-            run.took = true;
-        }
-        self.handoffs.push((block, *t));
-        self.ball = release;
-        self.caught = false;
-        self.cue = Some(release);
-        self.out.goal = Some(release);
-    }
-
-    fn shot(&mut self, row: usize, running: bool) {
-        let Some(who) = self.row(row).map(|r| r.who) else {
-            return;
-        };
-        let limits = self.limits(who);
-        let holds = self.caught;
-        let release = match (running, holds) {
-            (true, _) => GATHER,
-            (false, true) => limits.release,
-            (false, false) => limits.release_quick,
-        };
-        let stops = Stops {
-            release,
-            end: release + FOLLOW_THROUGH,
-            ..Stops::default()
-        };
-        let ball = self.ball;
-        let before = self.last(who);
-        if running {
-            // The gather begins on the run: the ball leaves with the last step.
-            self.then(Some(who), before.later(-GATHER));
-        } else if holds {
-            // The feet land with the catch; nothing else has to happen before the shot.
-            self.then(Some(who), After::one(ball));
-        }
-        let Some(block) = self.still(row, stops, false) else {
-            return;
-        };
-        let start = Instant::new(block, At::Start);
-        let secure = if running && holds { GATHER } else { 0.0 };
-        self.wait(ball, start, secure, 0, Why::Ball);
-        let release = Instant::new(block, At::Edge(Edge::Release));
-        self.then(Some(who), After::one(release.later(FOLLOW_THROUGH)));
-        self.cue = Some(release);
-        self.out.goal = Some(release);
     }
 }
