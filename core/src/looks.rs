@@ -3,7 +3,7 @@
 
 use crate::athlete::Limits;
 use crate::court::Court;
-use crate::defence::{Defence, DefenderState, Offence, STEPS, coverages};
+use crate::defence::{Defence, DefenderState, Offence, STEPS, Trial, coverages};
 use crate::math::{Point, Vec2, direction, distance, length, sqrt};
 use crate::motion::Sprint;
 use crate::set::{ActionId, Coverage, Edge, PlayerId, Set, Verb};
@@ -333,7 +333,15 @@ pub fn outcomes(set: &Set, court: &Court, timeline: &Timeline) -> Vec<Outcome> {
     all.extend(set.defence.all.filter(|c| !all.contains(c)));
     all.into_iter()
         .map(|coverage| {
-            let defence = Defence::against(&offence, set, court, timeline, coverage);
+            let defence = Trial {
+                set,
+                court,
+                timeline,
+                offence: &offence,
+                coverage,
+                later: 0.0,
+            }
+            .play();
             Outcome {
                 coverage,
                 written: set.defence.all == Some(coverage),

@@ -43,8 +43,10 @@ impl Simulation<'_> {
         let bodies = self.offence.bodies(t);
         for sweep in 0..3 {
             for i in 0..self.defenders.len() {
-                let aside = if sweep == 0 { STUMBLE * dt } else { 0.0 };
                 self.against_each_other(i, 0.5 * STUMBLE * dt);
+            }
+            let aside = if sweep == 0 { STUMBLE * dt } else { 0.0 };
+            for i in 0..self.defenders.len() {
                 self.against_attackers(i, &bodies, aside);
             }
         }

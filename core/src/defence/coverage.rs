@@ -12,10 +12,12 @@ use crate::set::{Coverage, Deed, PlayerId};
 /// A trailing defender keeps so far behind the cutter's middle, metres.
 const TRAIL: f64 = 0.55;
 /// Before the cut the defender comes up to the man: so early, seconds, and so near, metres.
-const ATTACH: f64 = 1.2;
+const ATTACH: f64 = 2.0;
 const NEAR: f64 = 0.85;
 /// How long after the pass-by a screen still matters to those it hit, seconds.
 const AFTER: f64 = 0.9;
+/// Who was told to go round is on the way for so long after it, seconds.
+const ROUND: f64 = 1.6;
 /// A switch is called so long before the pass-by, seconds.
 const CALL: f64 = 0.1;
 /// A show lasts so long from the cue on, seconds: 0.6–1.0.
@@ -80,9 +82,17 @@ pub(super) fn arm(m: &Meeting) -> Vec2 {
 pub(super) fn screened(m: &Meeting, t: f64, seen: &Step, offence: &Offence) -> Option<Order> {
     let cutter = seen.place(m.cutter)?;
     let v = seen.velocity(m.cutter);
-    // Who is about to catch is closed out to, not run after.
-    let catches = seen.with == Some(m.cutter) && !m.on_ball;
-    if t > m.by + AFTER || t < m.burst - ATTACH || (catches && t > m.by) {
+    if t < m.burst - ATTACH {
+        return None;
+    }
+    if m.asked == Some(Deed::GoesRound) && t >= m.burst {
+        let side = m.side.map_or(-arm(m), |s| Vec2::new(s.sign(), 0.0));
+        let goes = t < m.by + ROUND;
+        return goes.then(|| Order::to(cutter + v * 0.2, v).round(side));
+    }
+    // Who is about to catch is closed out to, not run after; but a gate is seen too late.
+    let catches = seen.with == Some(m.cutter) && !m.on_ball && !m.gate;
+    if t > m.by + AFTER || (catches && t > m.by) {
         return None;
     }
     match m.coverage {
@@ -91,7 +101,7 @@ pub(super) fn screened(m: &Meeting, t: f64, seen: &Step, offence: &Offence) -> O
             let way = direction(m.screen.at - cutter)?;
             Some(Order::to(cutter + way * LOCK, v * 0.8).round(arm(m)))
         }
-        Coverage::Under | Coverage::Through | Coverage::Switch if t < m.burst => None,
+        Coverage::Under | Coverage::Through if t < m.burst => None,
         _ if t < m.burst => attached(m, seen),
         Coverage::Under | Coverage::Through if t > m.by + 0.2 => None,
         Coverage::Under | Coverage::Through => {
@@ -99,10 +109,6 @@ pub(super) fn screened(m: &Meeting, t: f64, seen: &Step, offence: &Offence) -> O
             Some(Order::to(cutter + v * 0.25, v).round(-arm(m)))
         }
         Coverage::Switch if t > m.by - CALL => None,
-        _ if m.asked == Some(Deed::GoesRound) => {
-            let side = m.side.map_or(-arm(m), |s| Vec2::new(s.sign(), 0.0));
-            Some(Order::to(cutter + v * 0.2, v).round(side))
-        }
         _ => {
             // Past the screen a man who has stopped is guarded as usual.
             let follows = t < m.by + 0.1 || length(v) > 1.5;

@@ -18,6 +18,10 @@ mod simulate;
 
 pub(crate) use offence::Offence;
 pub use plan::Meeting;
+pub(crate) use simulate::Trial;
+
+#[cfg(test)]
+mod tests;
 
 use crate::set::{Coverage, PlayerId, Set};
 use crate::timeline::Timeline;

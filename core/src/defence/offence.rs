@@ -97,6 +97,15 @@ impl Offence {
         all
     }
 
+    /// The same with one player's body left out: for tests that ask what a body is worth.
+    #[cfg(test)]
+    pub(super) fn without_body(mut self, who: PlayerId) -> Self {
+        for bodies in &mut self.bodies {
+            bodies[who.index()] = None;
+        }
+        self
+    }
+
     pub(super) fn len(&self) -> usize {
         self.steps.len()
     }

@@ -39,25 +39,41 @@ impl Defence {
     /// ```
     #[must_use]
     pub fn simulate(set: &Set, court: &Court, timeline: &Timeline, coverage: Coverage) -> Self {
-        Self::against(&Offence::new(timeline), set, court, timeline, coverage)
+        let offence = Offence::new(timeline);
+        Trial {
+            set,
+            court,
+            timeline,
+            offence: &offence,
+            coverage,
+            later: 0.0,
+        }
+        .play()
     }
+}
 
-    /// As [`simulate`](Self::simulate), with the tables of the offence at hand.
-    pub(crate) fn against(
-        offence: &Offence,
-        set: &Set,
-        court: &Court,
-        timeline: &Timeline,
-        coverage: Coverage,
-    ) -> Self {
-        let mut sim = Simulation::new(set, court, timeline, offence, coverage);
+/// What one simulation is of.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Trial<'a> {
+    pub set: &'a Set,
+    pub court: &'a Court,
+    pub timeline: &'a Timeline,
+    pub offence: &'a Offence,
+    pub coverage: Coverage,
+    /// Added to everybody's reaction, seconds.
+    pub later: f64,
+}
+
+impl Trial<'_> {
+    pub(crate) fn play(self) -> Defence {
+        let mut sim = Simulation::new(self);
         let dt = 1.0 / f64::from(STEPS);
-        for i in 0..offence.len() {
+        for i in 0..self.offence.len() {
             sim.step(i as f64 * dt, dt);
         }
-        sim.finish(offence.len() as f64 * dt);
-        Self {
-            coverage,
+        sim.finish(self.offence.len() as f64 * dt);
+        Defence {
+            coverage: self.coverage,
             tracks: sim.tracks,
             men: sim.men,
             events: sim.events,
@@ -105,20 +121,25 @@ pub(super) struct Simulation<'a> {
 }
 
 impl<'a> Simulation<'a> {
-    fn new(
-        set: &Set,
-        court: &'a Court,
-        timeline: &'a Timeline,
-        offence: &'a Offence,
-        coverage: Coverage,
-    ) -> Self {
+    fn new(trial: Trial<'a>) -> Self {
+        let Trial {
+            set,
+            court,
+            timeline,
+            offence,
+            ..
+        } = trial;
         let first = offence.at(0.0);
         let defenders: Vec<Defender> = set
             .players
             .iter()
-            .map(|p| stand(&first, court, p.id, timeline.limits(p.id)))
+            .map(|p| {
+                let mut limits = *timeline.limits(p.id);
+                limits.reaction += trial.later;
+                stand(&first, court, p.id, limits)
+            })
             .collect();
-        let meetings = meetings(set, timeline, coverage);
+        let meetings = meetings(set, timeline, trial.coverage);
         let mut sim = Self {
             court,
             offence,
@@ -128,7 +149,7 @@ impl<'a> Simulation<'a> {
             tasks: tasks(set, timeline),
             help: None,
             ball_with: first.with,
-            reaction: set.level.limits().reaction,
+            reaction: set.level.limits().reaction + trial.later,
             tracks: [const { Vec::new() }; 5],
             men: Vec::with_capacity(offence.len()),
             events: Vec::new(),
@@ -330,7 +351,7 @@ fn nearest(
 }
 
 /// A defender before anything happens.
-fn stand(first: &Step, court: &Court, who: PlayerId, limits: &Limits) -> Defender {
+fn stand(first: &Step, court: &Court, who: PlayerId, limits: Limits) -> Defender {
     let eyes = Eyes {
         step: first,
         man: who,
@@ -346,7 +367,7 @@ fn stand(first: &Step, court: &Court, who: PlayerId, limits: &Limits) -> Defende
             v: Vec2::ZERO,
             facing: angle_of(look),
         },
-        limits: *limits,
+        limits,
         touch: Touch::default(),
         helped: None,
     }
