@@ -35,6 +35,8 @@ pub(super) struct Want {
     pub v: Vec2,
     /// What to look at where the feet leave the choice.
     pub face: Point,
+    /// No faster than this, m/s.
+    pub top: f64,
 }
 
 /// Something solid.
@@ -125,7 +127,7 @@ impl Body {
             let turn = turn_between(self.facing, angle_of(look));
             self.facing = wrap_angle(self.facing + turn.clamp(-TURN_RATE * dt, TURN_RATE * dt));
         }
-        let cap = self.cap(wish, limits);
+        let cap = self.cap(wish, limits).min(want.top);
         let wish = if speed > cap {
             wish * (cap / speed)
         } else {
@@ -190,6 +192,7 @@ mod tests {
             to: Point::new(0.0, -12.0),
             v: Vec2::ZERO,
             face: Point::new(5.0, 0.0),
+            top: f64::INFINITY,
         };
         let (dt, mut before) = (1.0 / 60.0, Vec2::ZERO);
         for _ in 0..300 {

@@ -11,8 +11,10 @@ use crate::set::{Coverage, Deed, PlayerId};
 
 /// A trailing defender keeps so far behind the cutter's middle, metres.
 const TRAIL: f64 = 0.55;
+/// On the cutter's way a chaser is faster by no more than this, m/s.
+const GAIN: f64 = 1.0;
 /// Before the cut the defender comes up to the man: so early, seconds, and so near, metres.
-const ATTACH: f64 = 2.0;
+const ATTACH: f64 = 1.6;
 const NEAR: f64 = 0.85;
 /// How long after the pass-by a screen still matters to those it hit, seconds.
 const AFTER: f64 = 0.9;
@@ -45,6 +47,8 @@ pub(super) struct Order {
     pub meets: Option<PlayerId>,
     /// Runs the cutter's own way with eyes for nothing else: into what stands in it.
     pub blind: bool,
+    /// No faster than this, m/s.
+    pub top: f64,
 }
 
 impl Order {
@@ -55,6 +59,7 @@ impl Order {
             round: None,
             meets: None,
             blind: false,
+            top: f64::INFINITY,
         }
     }
 
@@ -114,7 +119,7 @@ pub(super) fn screened(m: &Meeting, t: f64, seen: &Step, offence: &Offence) -> O
             let follows = t < m.by + 0.1 || length(v) > 1.5;
             follows.then(|| Order {
                 blind: true,
-                ..Order::to(behind(m, t, cutter, offence), v)
+                ..behind(m, t, cutter, v, offence)
             })
         }
     }
@@ -125,7 +130,7 @@ pub(super) fn screened(m: &Meeting, t: f64, seen: &Step, offence: &Offence) -> O
 fn attached(m: &Meeting, seen: &Step) -> Option<Order> {
     let cutter = seen.place(m.cutter)?;
     // The ball's man is guarded as usual, and so is one at the ring: there is no room behind.
-    if m.on_ball || length(cutter.to_vec2()) < 3.0 * NEAR {
+    if m.on_ball || length(cutter.to_vec2()) < 4.0 * NEAR {
         return None;
     }
     let to_screen = direction(m.screen.at - cutter).unwrap_or(Vec2::ZERO);
@@ -136,17 +141,23 @@ fn attached(m: &Meeting, seen: &Step) -> Option<Order> {
     Some(Order::to(cutter + way * NEAR, seen.velocity(m.cutter)))
 }
 
-/// The place on the way that the cutter ran: over the screen on the same side, through the gate
-/// while it is open.
-fn behind(m: &Meeting, t: f64, cutter: Point, offence: &Offence) -> Point {
+/// The place on the way that the cutter ran, no faster round its bends than that way allows: over
+/// the screen on the same side, through the gate while it is open.
+fn behind(m: &Meeting, t: f64, cutter: Point, v: Vec2, offence: &Offence) -> Order {
     let mut back = t;
     while back > m.burst {
         match offence.place(m.cutter, back) {
-            Some(p) if distance(p, cutter) >= TRAIL => return p,
+            Some(p) if distance(p, cutter) >= TRAIL => {
+                let pace = length(offence.at(back).velocity(m.cutter));
+                return Order {
+                    top: pace + GAIN,
+                    ..Order::to(p, v)
+                };
+            }
             _ => back -= 1.0 / f64::from(STEPS),
         }
     }
-    cutter
+    Order::to(cutter, v)
 }
 
 /// What the screener's defender wants.

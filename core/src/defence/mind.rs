@@ -56,12 +56,18 @@ impl Simulation<'_> {
             });
         if let Some((to, v)) = out_of_the_way(d, &seen, order.meets) {
             let to = inside(self.court, to);
-            return Want { to, v, face };
+            return Want {
+                to,
+                v,
+                face,
+                top: order.top,
+            };
         }
         let want = Want {
             to: inside(self.court, order.to),
             v: order.v,
             face,
+            top: order.top,
         };
         // Bodies too are where they were a reaction ago: who stands still only now is run into.
         let bodies = self.offence.bodies(mind);
@@ -76,6 +82,7 @@ impl Simulation<'_> {
                 to,
                 v: direction(to - d.body.at).map_or(Vec2::ZERO, |w| w * ROUND),
                 face,
+                top: want.top,
             },
             None => want,
         }
