@@ -30,6 +30,8 @@ const DEEP: f64 = 1.5;
 const LOWEST: [f64; 2] = [0.8, 2.0];
 /// Where help meets a drive: the front of the no-charge arc, metres from the ring.
 const MEET: f64 = 1.25;
+/// But no nearer to the driver, and no farther, than this, metres.
+const STEP: [f64; 2] = [0.3, 1.6];
 /// A ball nearer to the ring than this with nobody between is a drive that needs help.
 const DRIVE: f64 = 5.0;
 /// A pace toward the ring that is a drive, m/s.
@@ -159,7 +161,7 @@ pub(super) fn drive(step: &Step, own: Option<Point>) -> Option<Point> {
         let aside = (x - at).cross(toward).abs() > BEATEN;
         behind || aside
     });
-    (far < DRIVE && fast && beaten).then(|| at + toward * (far - MEET).clamp(0.3, 1.6))
+    (far < DRIVE && fast && beaten).then(|| at + toward * (far - MEET).clamp(STEP[0], STEP[1]))
 }
 
 /// The nearest place inside the lines; defenders stay there.

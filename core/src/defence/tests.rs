@@ -401,11 +401,10 @@ fn beaten_by(fake: f64, later: f64) -> f64 {
 
 #[test]
 fn a_fake_beats_the_quicker_defender() {
-    for i in 1..16 {
-        let f = 0.1 * f64::from(i);
-        println!(
-            "fake {f:.1}: {:?}",
-            [0.0, 0.1, 0.2, 0.3].map(|l| (beaten_by(f, l) * 100.0).round() / 100.0)
-        );
-    }
+    // Who is a tenth slower has not moved yet when the fake is over.
+    let [quick, slow] = [0.1, 0.2].map(|later| beaten_by(0.6, later));
+    assert!(quick > slow + 0.2, "{quick} {slow}");
+    // Against no fake worth the name, the quicker one is nearer.
+    let [quick, slow] = [0.1, 0.2].map(|later| beaten_by(0.1, later));
+    assert!(quick < slow, "{quick} {slow}");
 }
