@@ -18,6 +18,9 @@ const ATTACH: f64 = 1.6;
 const NEAR: f64 = 0.85;
 /// How long after the pass-by a screen still matters to those it hit, seconds.
 const AFTER: f64 = 0.9;
+/// Under a screen the defender waits so far on and so far toward the ring from where the cutter
+/// comes out, metres each.
+const MEETS: f64 = 0.6;
 /// Who was told to go round is on the way for so long after it, seconds.
 const ROUND: f64 = 1.6;
 /// A switch is called so long before the pass-by, seconds.
@@ -109,10 +112,13 @@ pub(super) fn screened(m: &Meeting, t: f64, seen: &Step, offence: &Offence) -> O
         Coverage::Under | Coverage::Through if t < m.burst => None,
         _ if t < m.burst => attached(m, seen),
         Coverage::Under | Coverage::Through if t > m.by + 0.2 => None,
-        Coverage::Under | Coverage::Through => {
-            // Straight to where the man comes out.
-            Some(Order::to(cutter + v * 0.25, v).round(-arm(m)))
+        Coverage::Under | Coverage::Through if t < m.by => {
+            // On the ring's side of the screen to where the man comes out.
+            let out = direction(offence.at(m.by).velocity(m.cutter)).unwrap_or(Vec2::ZERO);
+            let to_ring = direction(Point::ZERO - m.by_at).unwrap_or(Vec2::ZERO);
+            Some(Order::to(m.by_at + (out + to_ring) * MEETS, Vec2::ZERO).round(-arm(m)))
         }
+        Coverage::Under | Coverage::Through => Some(Order::to(cutter + v * 0.25, v).round(-arm(m))),
         Coverage::Switch if t > m.by - CALL => None,
         _ => {
             // Past the screen a man who has stopped is guarded as usual.

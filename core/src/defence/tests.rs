@@ -12,7 +12,6 @@ use crate::play::{Options, Play};
 use crate::set::Edge;
 use alloc::format;
 use alloc::string::String;
-use std::println;
 
 /// How many generated sets: `least` in a plain run, more where the environment asks.
 fn how_many(least: u32) -> u32 {
@@ -219,7 +218,6 @@ fn prop_a_mirrored_set_is_defended_in_the_mirror() {
         }
         ties += u32::from(worst > 0.01);
     }
-    println!("{ties} ties of {count}");
     // Exact side ties, and those that rounding decides after a while.
     assert!(count > 200 && ties * 20 <= count, "{ties} of {count}");
 }
@@ -273,7 +271,6 @@ fn prop_the_median_seconds_open_rise_with_the_reaction() {
         list.sort_by(f64::total_cmp);
         list[list.len() / 2]
     });
-    println!("median seconds open: {medians:?}");
     assert!(
         medians[0] < medians[1] && medians[1] < medians[2],
         "{medians:?}"
@@ -299,10 +296,6 @@ fn prop_a_screen_that_can_be_walked_through_opens_nobody() {
             }
         }
     }
-    println!(
-        "exceptions of {count}: {worse:?}, mean gain {:.3} s",
-        gained / f64::from(count)
-    );
     assert!(gained > 0.0);
     assert!(worse.len() * 100 <= count as usize, "{worse:?} of {count}");
 }
