@@ -4,7 +4,7 @@
 use crate::athlete::Limits;
 use crate::court::Court;
 use crate::defence::{Defence, DefenderState, Offence, STEPS, Trial, coverages};
-use crate::math::{Point, Vec2, direction, distance, length, sqrt};
+use crate::math::{Listed, Point, Vec2, direction, distance, length, sqrt};
 use crate::motion::Sprint;
 use crate::set::{ActionId, Coverage, Edge, PlayerId, Set, Verb};
 use crate::timeline::{BallUse, TimedAction, Timeline};
@@ -122,7 +122,7 @@ pub fn looks(timeline: &Timeline, defence: &Defence) -> Vec<Look> {
     let mut out: Vec<Look> = found
         .chain(drives(timeline))
         .filter_map(|c| look(timeline, defence, &c))
-        .collect();
+        .listed();
     crate::math::sort_short(&mut out, |a, b| a.t.total_cmp(&b.t));
     out
 }
@@ -279,7 +279,7 @@ fn lane_margin(timeline: &Timeline, defence: &Defence, release: f64, catch: f64)
             (tau, Point::new(ball.x, ball.y), ball.z)
         })
         .filter(|(_, at, _)| distance(*at, end) >= RECEIVED)
-        .collect();
+        .listed();
     let mut least = f64::INFINITY;
     for (who, now, limits) in defenders(timeline, defence, release) {
         let Some(ready) = defence.state(who, release + limits.reaction) else {
@@ -348,5 +348,5 @@ pub fn outcomes(set: &Set, court: &Court, timeline: &Timeline) -> Vec<Outcome> {
                 looks: looks(timeline, &defence),
             }
         })
-        .collect()
+        .listed()
 }

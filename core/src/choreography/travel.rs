@@ -6,7 +6,7 @@ use super::route::{self, Pass, Stop, Wanted};
 use super::screen::{self, Scene, Screen};
 use super::{Leg, LegMark, Part, Step, Use};
 use crate::athlete::{Effort, Pace};
-use crate::math::{Point, distance};
+use crate::math::{Listed, Point, distance};
 use crate::path::Knot;
 use crate::set::{Action, ActionId, Edge, Kind, OffSide, PlayerId, Verb, Via};
 use alloc::vec::Vec;
@@ -167,7 +167,7 @@ impl Layer<'_> {
             .iter()
             .filter(|b| b.cut == id && b.cutter == who)
             .copied()
-            .collect();
+            .listed();
         let mut next = bindings.iter();
         let mut seeds: Vec<Seed> = Vec::new();
         let mut order = 0;

@@ -3,6 +3,7 @@
 use super::json::{Json, Value};
 use super::place::Source;
 use crate::fault::{Fault, Faults};
+use crate::math::Listed;
 use alloc::format;
 use alloc::string::String;
 
@@ -75,7 +76,7 @@ impl<'a> Report<'a> {
             found: told.found,
             allowed: told.allowed,
             help: told.help,
-            related: related.iter().map(|r| self.source.place(*r)).collect(),
+            related: related.iter().map(|r| self.source.place(*r)).listed(),
         };
         // Steps of reading come one after the other; their faults are told in file order.
         let place = |f: &Fault| (f.place.line, f.place.column);

@@ -5,12 +5,14 @@
 
 mod angle;
 mod decimal;
+mod list;
 mod order;
 mod roots;
 
 pub use angle::{angle_of, rotated, turn_between, unit, wrap_angle};
 pub use decimal::{push_decimal, push_fixed};
 pub use kurbo::{BezPath, CubicBez, PathEl, Point, Vec2};
+pub use list::Listed;
 pub use order::sort_short;
 pub use roots::{bisect, first_root};
 

@@ -7,7 +7,7 @@ use super::Leg;
 use super::brake::NOTHING;
 use super::law::SLOWEST;
 use crate::athlete::Limits;
-use crate::math::sin;
+use crate::math::{Listed, sin};
 use crate::path::{Path, Plant, Span};
 use alloc::vec::Vec;
 use core::f64::consts::PI;
@@ -48,7 +48,7 @@ pub(super) fn stretches(path: &Path, legs: &[Leg], limits: &Limits) -> Vec<Stret
         path,
         limits,
         fastest: fastest * fastest,
-        leg_ends: legs.iter().map(|l| l.end).collect(),
+        leg_ends: legs.iter().map(|l| l.end).listed(),
         leg: 0,
         made: Vec::new(),
     };

@@ -7,7 +7,7 @@ mod nearest;
 mod smooth;
 mod table;
 
-use crate::math::{BezPath, CubicBez, Point, Vec2, direction};
+use crate::math::{BezPath, CubicBez, Listed, Point, Vec2, direction};
 use alloc::vec::Vec;
 use kurbo::ParamCurve;
 use table::Node;
@@ -72,8 +72,8 @@ impl Path {
                     s: s_of(place),
                     angle,
                 })
-                .collect(),
-            knots: line.places.iter().map(|&place| s_of(place)).collect(),
+                .listed(),
+            knots: line.places.iter().map(|&place| s_of(place)).listed(),
             pieces: line.pieces,
             nodes,
         }

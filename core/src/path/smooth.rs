@@ -1,7 +1,7 @@
 //! From knots to cubics: which way the line runs at each knot and how far that is felt.
 
 use super::Knot;
-use crate::math::{CubicBez, Point, Vec2, atan2, direction, distance};
+use crate::math::{CubicBez, Listed, Point, Vec2, atan2, direction, distance};
 use alloc::vec::Vec;
 
 /// Places nearer than this are one place.
@@ -33,7 +33,7 @@ struct Place {
 
 pub(super) fn lay(knots: &[Knot]) -> Line {
     let (places, place_of) = gather(knots);
-    let tangents: Vec<Option<Vec2>> = (0..places.len()).map(|i| tangent(&places, i)).collect();
+    let tangents: Vec<Option<Vec2>> = (0..places.len()).map(|i| tangent(&places, i)).listed();
     let mut pieces = Vec::with_capacity(places.len().saturating_sub(1));
     for (i, pair) in places.windows(2).enumerate() {
         let [a, b] = pair else { continue };

@@ -4,7 +4,7 @@ use super::shape::{Draw, head, lines, push_lines, rect};
 use super::strip::StripGeometry;
 use super::way::{Wave, Way};
 use super::{Area, Dash, Item, Role};
-use crate::math::{BezPath, Point, Vec2};
+use crate::math::{BezPath, Listed, Point, Vec2};
 use crate::strip::{Bit, BitKind};
 use alloc::vec::Vec;
 
@@ -141,7 +141,7 @@ impl Row<'_> {
         }
         let upper = edge.iter().map(|(x, h)| self.off(*x, -h));
         let lower = edge.iter().rev().map(|(x, h)| self.off(*x, *h));
-        let corners: Vec<Point> = upper.chain(lower).collect();
+        let corners: Vec<Point> = upper.chain(lower).listed();
         let mut path = lines(&corners);
         path.close_path();
         path

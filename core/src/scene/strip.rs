@@ -5,7 +5,7 @@ use super::bits::Row;
 use super::measure::fitted;
 use super::shape::{Draw, disc, lines, push_lines, rect, sans};
 use super::{Anchor, Area, Dash, Item, Role, Scene};
-use crate::math::{BezPath, Point, push_decimal};
+use crate::math::{BezPath, Listed, Point, push_decimal};
 use crate::set::PlayerId;
 use crate::strip::{BallBit, BallRow, Slur, Strip};
 use alloc::string::String;
@@ -85,7 +85,7 @@ impl StripGeometry {
                 y: HEADER + ROW * (f64::from(i) + 0.5),
                 height: ROW,
             })
-            .collect();
+            .listed();
         let end = rows.last().map_or(HEADER, |r| r.y + 0.5 * ROW);
         Self {
             left: LEFT,

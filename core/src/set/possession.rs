@@ -1,6 +1,7 @@
 //! Who has the ball, by written order.
 
 use super::{Action, ActionId, Kind, PlayerId, Set, Verb};
+use crate::math::Listed;
 use alloc::vec::Vec;
 
 /// Who has the ball after `action` where `before` had it: a pass and a hand-off move it on, a shot
@@ -26,6 +27,6 @@ impl Set {
                 *holder = holder_after(before, action);
                 Some((id, before))
             })
-            .collect()
+            .listed()
     }
 }

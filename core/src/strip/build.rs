@@ -1,7 +1,7 @@
 //! From timeline to strip.
 
 use super::{Band, Row, Slur, Strip, ball, row};
-use crate::math::push_decimal;
+use crate::math::{Listed, push_decimal};
 use crate::set::Set;
 use crate::timeline::{TieEnd, TimedAction, TimedTie, Timeline};
 use alloc::string::String;
@@ -24,7 +24,7 @@ pub fn build(timeline: &Timeline, set: &Set) -> Strip {
                 who: p.id,
                 bits: row::bits(timeline, set, p.id),
             })
-            .collect(),
+            .listed(),
         ball: ball::row(timeline),
         slurs: slurs(timeline),
     }
@@ -48,7 +48,7 @@ fn bands(timeline: &Timeline, set: &Set) -> Vec<Band> {
                 String::from,
             ),
         })
-        .collect()
+        .listed()
 }
 
 fn slurs(timeline: &Timeline) -> Vec<Slur> {

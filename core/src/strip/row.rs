@@ -1,7 +1,7 @@
 //! One player's row.
 
 use super::{Bit, BitKind};
-use crate::math::{ceil, sort_short};
+use crate::math::{Listed, ceil, sort_short};
 use crate::set::{Action, Edge, Kind, PlayerId, Set, Verb};
 use crate::timeline::{TimedAction, Timeline};
 use alloc::vec::Vec;
@@ -105,7 +105,7 @@ fn taken(timeline: &Timeline, set: &Set, who: PlayerId) -> Vec<Bit> {
                 slack: None,
             })
         })
-        .collect()
+        .listed()
 }
 
 /// Runs and the waits between them, from the action's start until `end`.
@@ -158,7 +158,7 @@ fn profile(timeline: &Timeline, who: PlayerId, start: f64, end: f64) -> Vec<f64>
             let t = start + (end - start) * f64::from(i) / steps;
             timeline.player(who, t).map_or(0.0, |m| m.speed)
         })
-        .collect()
+        .listed()
 }
 
 /// When the post slides, between `set` and its end.

@@ -9,7 +9,7 @@ use super::{BallSpan, BallUse, Mover, MoverState, TimedScreen, Timeline, Trail};
 use crate::athlete::Limits;
 use crate::court::Court;
 use crate::flight::{self, Flight, Spot3};
-use crate::math::{BezPath, Point};
+use crate::math::{BezPath, Listed, Point};
 use crate::motion::facing;
 use crate::set::{Edge, Kind, PlayerId, Set, Verb};
 use crate::timing::{PlacedRun, RowTimes, Schedule};
@@ -68,7 +68,7 @@ impl Timeline {
         out.spans = spans;
         out.trails = (0..schedule.rows.len())
             .map(|row| trail(&out, &schedule, row))
-            .collect();
+            .listed();
         out
     }
 }
@@ -87,7 +87,7 @@ fn movers(set: &Set, schedule: &Schedule, spans: &[BallSpan], duration: f64) -> 
             .iter()
             .filter(|r| r.run.who == who)
             .cloned()
-            .collect();
+            .listed();
         let gaze = Gaze::new(who, set, schedule, spans, &floor);
         let first = set
             .player(who)
@@ -256,9 +256,9 @@ fn actions(schedule: &Schedule) -> Vec<TimedAction> {
                     start: *start,
                     end: *end,
                 })
-                .collect(),
+                .listed(),
         })
-        .collect()
+        .listed()
 }
 
 fn ties(schedule: &Schedule) -> Vec<TimedTie> {
@@ -273,7 +273,7 @@ fn ties(schedule: &Schedule) -> Vec<TimedTie> {
             written: t.written,
             critical: t.critical,
         })
-        .collect()
+        .listed()
 }
 
 /// A beat shows from the first start of its own actions, but not before something of the beat
@@ -299,12 +299,12 @@ fn beats(set: &Set, schedule: &Schedule, duration: f64) -> Vec<TimedBeat> {
             come_about = before;
         }
     }
-    let ends: Vec<f64> = starts.iter().skip(1).copied().chain([duration]).collect();
+    let ends: Vec<f64> = starts.iter().skip(1).copied().chain([duration]).listed();
     starts
         .iter()
         .zip(ends)
         .map(|(start, end)| TimedBeat { start: *start, end })
-        .collect()
+        .listed()
 }
 
 /// When an action has done what it is there for.
@@ -332,7 +332,7 @@ fn screens(schedule: &Schedule) -> Vec<TimedScreen> {
                 shut,
             })
         })
-        .collect()
+        .listed()
 }
 
 /// The way of one row, from the runs of its player.

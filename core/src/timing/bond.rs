@@ -4,7 +4,7 @@ use super::block::{At, Instant, Wait, What, Why, soft};
 use super::run::Run;
 use super::weave::{LEAD, SET_BEFORE, STAY, Weaver};
 use crate::choreography::{Part, Row, Use};
-use crate::math::{distance, first_root, sort_short};
+use crate::math::{Listed, distance, first_root, sort_short};
 use crate::set::{ActionId, Edge, Kind, PlayerId, TieRelation, Verb};
 use alloc::vec::Vec;
 
@@ -129,7 +129,7 @@ impl Weaver<'_> {
             .iter()
             .filter(|u| self.is_last_use(u.screen, u.cutter))
             .map(|u| (u.screen, u.cutter))
-            .collect();
+            .listed();
         for (index, cutter) in gates {
             let Some(screen) = self.ch.screens.get(index).filter(|s| s.shut_at.is_some()) else {
                 continue;
@@ -291,6 +291,6 @@ impl Weaver<'_> {
 
     fn rows_of(&self, id: ActionId) -> Vec<usize> {
         let rows = self.ch.rows.iter().enumerate();
-        rows.filter(|(_, r)| r.id == id).map(|(i, _)| i).collect()
+        rows.filter(|(_, r)| r.id == id).map(|(i, _)| i).listed()
     }
 }

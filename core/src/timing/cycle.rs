@@ -4,7 +4,7 @@ use super::block::{Wait, Why, Woven};
 use super::network::{Contradiction, TICKS};
 use crate::choreography::Choreography;
 use crate::fault::{Fault, Place};
-use crate::math::sort_short;
+use crate::math::{Listed, sort_short};
 use crate::set::Set;
 use alloc::format;
 use alloc::string::String;
@@ -23,7 +23,7 @@ pub(super) fn fault(
         .iter()
         .rev()
         .filter_map(|c| waits.get(*c).and_then(|w| woven.waits.get(*w)))
-        .collect();
+        .listed();
     let mut places: Vec<Place> = Vec::new();
     let mut told = String::new();
     for wait in &chain {

@@ -2,7 +2,7 @@
 
 use super::schedule::{PlacedRun, Schedule};
 use crate::choreography::{Detour, Part};
-use crate::math::{Point, Vec2, direction, distance, length};
+use crate::math::{Listed, Point, Vec2, direction, distance, length};
 use crate::set::PlayerId;
 use alloc::vec::Vec;
 
@@ -109,7 +109,7 @@ fn in_the_way(placed: &PlacedRun, [s0, s1]: [f64; 2], rests: &[Rest]) -> Vec<(Pl
             }
         }
     }
-    found.into_iter().map(|(who, at, _)| (who, at)).collect()
+    found.into_iter().map(|(who, at, _)| (who, at)).listed()
 }
 
 /// Whether the leg's action has to do with that body: its screen, its hand-off.

@@ -4,6 +4,7 @@
 //! Method: longest paths by Bellman–Ford, as in Dechter, Meiri, Pearl (1991), Artificial
 //! Intelligence 49:61–95 (simple temporal problems), in a fixed order of edges.
 
+use crate::math::Listed;
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -123,7 +124,7 @@ impl Network {
     fn relax(&self) -> Result<Vec<i64>, Contradiction> {
         let mut start = vec![0_i64; self.nodes];
         let mut held: Vec<Option<usize>> = vec![None; self.nodes];
-        let live: Vec<(usize, Constraint)> = self.live().map(|(i, c)| (i, *c)).collect();
+        let live: Vec<(usize, Constraint)> = self.live().map(|(i, c)| (i, *c)).listed();
         let mut last = None;
         for _ in 0..=self.nodes {
             last = None;
@@ -185,7 +186,7 @@ impl Network {
                     None
                 }
             })
-            .collect();
+            .listed();
         self.tighten(bound, earliest, &fixed, |c| c.least)
     }
 
@@ -200,9 +201,7 @@ impl Network {
         cap: impl Fn(usize) -> Option<i64>,
     ) -> Vec<i64> {
         let early = |n: usize| earliest.start.get(n).copied().unwrap_or(0);
-        let bound: Vec<Option<i64>> = (0..self.nodes)
-            .map(|n| fixed(n).then(|| early(n)))
-            .collect();
+        let bound: Vec<Option<i64>> = (0..self.nodes).map(|n| fixed(n).then(|| early(n))).listed();
         let free = self.tighten(bound, earliest, &fixed, |c| c.wanted);
         let anchored = free
             .iter()
@@ -211,12 +210,12 @@ impl Network {
                 let x = x.unwrap_or_else(|| early(n));
                 Some(cap(n).map_or(x, |cap| x.min(cap.max(early(n)))))
             })
-            .collect();
+            .listed();
         let done = self.tighten(anchored, earliest, &fixed, |c| c.wanted);
         done.iter()
             .enumerate()
             .map(|(n, x)| x.unwrap_or_else(|| early(n)))
-            .collect()
+            .listed()
     }
 
     fn tighten(
@@ -226,7 +225,7 @@ impl Network {
         fixed: &impl Fn(usize) -> bool,
         weight: impl Fn(&Constraint) -> i64,
     ) -> Vec<Option<i64>> {
-        let live: Vec<Constraint> = self.live().map(|(_, c)| *c).collect();
+        let live: Vec<Constraint> = self.live().map(|(_, c)| *c).listed();
         for _ in 0..=self.nodes {
             let mut changed = false;
             for c in live.iter().rev().filter(|c| !fixed(c.from)) {

@@ -5,7 +5,7 @@ use super::network::seconds;
 use super::schedule::{PlacedRun, RowTimes, Schedule, ScreenTimes, TieTimes, TransferTimes};
 use super::solve::{Solved, Solver};
 use crate::choreography::{Choreography, Part};
-use crate::math::sort_short;
+use crate::math::{Listed, sort_short};
 use crate::set::{Edge, Mark, PlayerId, Verb};
 use alloc::vec::Vec;
 
@@ -39,7 +39,7 @@ impl Solver<'_> {
         };
         let rows: Vec<RowTimes> = (0..self.ch.rows.len())
             .map(|row| self.row_times(row, &at, &slack, &on_chain))
-            .collect();
+            .listed();
         let screens = self.screen_times(&at);
         let transfers = self.transfers(&at);
         let ties = self.tie_times(solved, &chain, &at);
@@ -48,7 +48,7 @@ impl Solver<'_> {
             .openings
             .iter()
             .map(|(i, lag)| at(*i).unwrap_or(0.0) + lag)
-            .collect();
+            .listed();
         let last = rows.iter().map(|r| r.end).fold(0.0, f64::max);
         let goal = goal.and_then(&at).unwrap_or(last);
         let mut runs: Vec<PlacedRun> = Vec::new();

@@ -2,7 +2,7 @@
 
 use crate::athlete::Limits;
 use crate::choreography::{Leg, Part};
-use crate::math::Point;
+use crate::math::{Listed, Point};
 use crate::motion::{self, Law};
 use crate::path::{Knot, Path};
 use crate::set::{Edge, PlayerId};
@@ -69,7 +69,7 @@ impl Run {
         let spans: Vec<[f64; 2]> = bounds
             .iter()
             .map(|(a, b)| [path.knot_s(*a), path.knot_s(*b)])
-            .collect();
+            .listed();
         let efforts: Vec<motion::Leg> = legs
             .iter()
             .zip(&spans)
@@ -77,9 +77,9 @@ impl Run {
                 end: s[1],
                 effort: leg.effort,
             })
-            .collect();
+            .listed();
         let law = if legs.iter().any(|l| l.takes.is_some()) {
-            let takes: Vec<Option<f64>> = legs.iter().map(|l| l.takes).collect();
+            let takes: Vec<Option<f64>> = legs.iter().map(|l| l.takes).listed();
             Law::build_taking(&path, &efforts, &takes, limits, 0.0, 0.0)
         } else {
             Law::build(&path, &efforts, limits, 0.0, 0.0)

@@ -3,6 +3,7 @@
 use super::phrases::caution;
 use crate::athlete::Level;
 use crate::court::SpotName;
+use crate::math::Listed;
 use crate::set::{Action, Family, Kind, PlayerId, Set, SetPlace, Target, Verb};
 use alloc::vec::Vec;
 
@@ -10,8 +11,8 @@ use alloc::vec::Vec;
 /// Empty where nothing calls for one.
 #[must_use]
 pub fn cautions(set: &Set) -> Vec<&'static str> {
-    let mut actions: Vec<&Action> = set.beats.iter().flat_map(|b| &b.actions).collect();
-    let mut reads: Vec<_> = set.reads.iter().collect();
+    let mut actions: Vec<&Action> = set.beats.iter().flat_map(|b| &b.actions).listed();
+    let mut reads: Vec<_> = set.reads.iter().listed();
     while let Some(read) = reads.pop() {
         actions.extend(read.beats.iter().flat_map(|b| &b.actions));
         reads.extend(&read.reads);

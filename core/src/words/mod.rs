@@ -19,7 +19,7 @@ pub use instant::describe;
 pub use tale::{beat, beat_title, set};
 
 use crate::court::RuleSet;
-use crate::math::push_fixed;
+use crate::math::{Listed, push_fixed};
 use crate::set::PlayerId;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -52,7 +52,7 @@ fn names(players: impl IntoIterator<Item = PlayerId>) -> String {
     let items: Vec<String> = players
         .into_iter()
         .map(|p| String::from(char::from(b'0' + p.number())))
-        .collect();
+        .listed();
     phrases::list(&items)
 }
 

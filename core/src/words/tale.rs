@@ -2,7 +2,7 @@
 
 use super::action::action;
 use super::phrases::{self, fill};
-use crate::math::push_decimal;
+use crate::math::{Listed, push_decimal};
 use crate::set::{ActionId, Set};
 use crate::timeline::Timeline;
 use alloc::string::String;
@@ -51,5 +51,5 @@ pub fn set(set: &Set, timeline: Option<&Timeline>) -> Vec<String> {
         out.push_str(&beat(set, timeline, n));
         out
     });
-    set.about.iter().cloned().chain(beats).collect()
+    set.about.iter().cloned().chain(beats).listed()
 }

@@ -3,6 +3,7 @@
 use super::{Checker, at};
 use crate::document::json::Json;
 use crate::document::report::told;
+use crate::math::Listed;
 use crate::set::{Action, Family, Kind, PlayerId, Target, Verb, Via};
 use alloc::format;
 use alloc::string::String;
@@ -150,7 +151,7 @@ impl Checker<'_, '_, '_> {
 
     fn offs(&mut self, action: &Action, node: &Json) {
         let off = at(node, "off");
-        let screeners: Vec<PlayerId> = action.off.iter().map(|o| o.who).collect();
+        let screeners: Vec<PlayerId> = action.off.iter().map(|o| o.who).listed();
         self.once(&screeners, off);
         self.not_oneself(action, &screeners, off, "off-oneself");
         let single = core::slice::from_ref(off);

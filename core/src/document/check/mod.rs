@@ -10,6 +10,7 @@ use super::report::{Report, quoted, told};
 use super::shape::join;
 use crate::court::Court;
 use crate::fault::nearest;
+use crate::math::Listed;
 use crate::set::{Beat, Condition, PlayerId, Read, Set};
 use alloc::format;
 use alloc::vec::Vec;
@@ -196,7 +197,7 @@ impl<'s> Checker<'s, '_, '_> {
         let set = self.set;
         if set.player(id).is_none() {
             self.report.add(node.start, "player-not-in-set", &|| {
-                let numbers: Vec<_> = set.players.iter().map(|p| p.id).collect();
+                let numbers: Vec<_> = set.players.iter().map(|p| p.id).listed();
                 told(
                     format!("{} does not play in this set", id.number()),
                     format!("players: {}", listed(&numbers)),

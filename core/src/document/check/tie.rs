@@ -4,6 +4,7 @@ use super::{Checker, at, listed};
 use crate::document::json::{Json, Value};
 use crate::document::report::told;
 use crate::document::shape::join;
+use crate::math::Listed;
 use crate::set::{
     Action, ActionId, Edge, Kind, PlayerId, ReadInstant, Scope, Tie, TieRelation, Verb, Via,
 };
@@ -32,7 +33,7 @@ impl<'s> Checker<'s, '_, '_> {
                 .ties
                 .iter()
                 .filter(|t| t.relation == relation)
-                .collect();
+                .listed();
             // A tie to an unknown action is not in the set; then the two do not match up.
             if ties.len() != nodes.len() {
                 continue;
@@ -148,7 +149,7 @@ fn edges(action: &Action) -> Vec<Edge> {
             Edge::Shut => action.kind == Some(Kind::Gate),
             _ => true,
         })
-        .collect()
+        .listed()
 }
 
 /// The screeners whom `action` passes, or who set it.
@@ -160,5 +161,5 @@ fn screeners(action: &Action) -> Vec<PlayerId> {
         Via::Off(off) => Some(off.who),
         Via::Place(_) => None,
     });
-    action.off.iter().map(|o| o.who).chain(via).collect()
+    action.off.iter().map(|o| o.who).chain(via).listed()
 }

@@ -3,13 +3,14 @@
 use super::{Taker, flag, items, number, one_or_more, place, player, text, word};
 use crate::document::json::Json;
 use crate::document::words;
+use crate::math::Listed;
 use crate::set::{Action, Edge, Kind, Tie, TieRelation, Verb};
 
 impl Taker<'_, '_, '_> {
     pub(super) fn action(&mut self, node: &Json) -> Action {
         self.actions += 1;
         let verb = word(node, "do").and_then(words::verb).unwrap_or(Verb::Hold);
-        let players = |key| one_or_more(node, key).filter_map(player).collect();
+        let players = |key| one_or_more(node, key).filter_map(player).listed();
         let stands = self.report.source.place(node.start);
         let mut ties = alloc::vec::Vec::new();
         for (key, relation) in [("after", TieRelation::After), ("with", TieRelation::With)] {
@@ -22,11 +23,11 @@ impl Taker<'_, '_, '_> {
             kind: word(node, "kind").and_then(|k| Kind::parse(verb, k)),
             to: node.get("to").and_then(place::target),
             at: node.get("at").and_then(place::place),
-            via: items(node, "via").filter_map(place::via).collect(),
+            via: items(node, "via").filter_map(place::via).listed(),
             for_whom: players("for"),
             off: one_or_more(node, "off")
                 .filter_map(|o| place::off(o, "who"))
-                .collect(),
+                .listed(),
             side: word(node, "side").and_then(words::off_side),
             pace: word(node, "pace").and_then(words::pace),
             takes: number(node, "takes"),

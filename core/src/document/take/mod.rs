@@ -13,6 +13,7 @@ use super::shape::{counted, defender, whole};
 use super::words;
 use crate::athlete::Level;
 use crate::fault::nearest;
+use crate::math::Listed;
 use crate::set::{ActionId, Beat, FilmMark, Player, PlayerId, Scope, Set, SetPlace, SlowStretch};
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -46,8 +47,8 @@ pub(super) fn set(tree: &Json, report: &mut Report<'_>) -> Set {
         beats: taker.beats(beats),
         reads: taker.reads(tree.get("reads")),
         defence: tree.get("defence").map(read::defence).unwrap_or_default(),
-        slow: items(tree, "slow").filter_map(slow).collect(),
-        film: items(tree, "film").filter_map(film).collect(),
+        slow: items(tree, "slow").filter_map(slow).listed(),
+        film: items(tree, "film").filter_map(film).listed(),
         extras: Vec::new(),
     };
     taker.too_many(tree);
@@ -99,10 +100,10 @@ impl<'t> Taker<'_, '_, 't> {
             .map(|node| Beat {
                 title: text(node, "title"),
                 say: text(node, "say"),
-                actions: items(node, "actions").map(|a| self.action(a)).collect(),
+                actions: items(node, "actions").map(|a| self.action(a)).listed(),
                 place: self.report.source.place(node.start),
             })
-            .collect()
+            .listed()
     }
 
     /// The action named `name`, looked for in the innermost beats first.
@@ -119,7 +120,7 @@ impl<'t> Taker<'_, '_, 't> {
             }
         }
         if self.judge {
-            let known: Vec<&str> = self.scopes.iter().flatten().map(|n| n.0).collect();
+            let known: Vec<&str> = self.scopes.iter().flatten().map(|n| n.0).listed();
             self.report.add(node.start, "unknown-action", &|| {
                 let allowed = match known.len() {
                     0 => "no action has an id yet".to_string(),
@@ -161,7 +162,7 @@ fn players(node: &Json) -> Vec<Player> {
                 level: word(player, "level").and_then(Level::parse),
             })
         })
-        .collect()
+        .listed()
 }
 
 fn slow(node: &Json) -> Option<SlowStretch> {
@@ -215,7 +216,7 @@ fn texts(node: &Json, key: &str) -> Vec<String> {
     items(node, key)
         .filter_map(Json::text)
         .map(ToString::to_string)
-        .collect()
+        .listed()
 }
 
 fn number(node: &Json, key: &str) -> Option<f64> {

@@ -3,6 +3,7 @@
 use super::{Taker, guarded, items, number, one_or_more, player, text, word};
 use crate::document::json::Json;
 use crate::document::words;
+use crate::math::Listed;
 use crate::set::{Condition, Coverage, Defence, Directive, Edge, Read, ReadInstant, Scope};
 use alloc::string::ToString;
 use alloc::vec::Vec;
@@ -11,7 +12,7 @@ impl<'t> Taker<'_, '_, 't> {
     /// The reads of a list; as deep as reads nest, which the depth of the text bounds.
     pub(super) fn reads(&mut self, list: Option<&'t Json>) -> Vec<Read> {
         let nodes = list.map_or(&[][..], Json::items);
-        nodes.iter().map(|node| self.read(node)).collect()
+        nodes.iter().map(|node| self.read(node)).listed()
     }
 
     fn read(&mut self, node: &'t Json) -> Read {
@@ -22,7 +23,7 @@ impl<'t> Taker<'_, '_, 't> {
         let read = Read {
             title: text(node, "title"),
             at,
-            by: one_or_more(node, "by").filter_map(player).collect(),
+            by: one_or_more(node, "by").filter_map(player).listed(),
             condition: node
                 .get("if")
                 .and_then(condition)
@@ -78,7 +79,7 @@ fn condition(node: &Json) -> Option<Condition> {
 pub(super) fn defence(node: &Json) -> Defence {
     Defence {
         all: word(node, "all").and_then(words::coverage),
-        on: items(node, "on").filter_map(directive).collect(),
+        on: items(node, "on").filter_map(directive).listed(),
     }
 }
 
