@@ -157,6 +157,10 @@ fn carries(
             }
             BallUse::Dribbled(who) => How::Dribbled {
                 who,
+                hand: hands::hand(
+                    tl.player(who, span.start).unwrap_or_default().x,
+                    tl.player(who, span.end).unwrap_or_default().x,
+                ),
                 bounces: hands::bounces(span.end - span.start),
                 hip: hands::hip(&limits(who)),
                 chest: hands::chest(&limits(who)),

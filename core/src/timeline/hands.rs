@@ -2,6 +2,7 @@
 
 use super::{BallState, MoverState};
 use crate::athlete::Limits;
+use crate::court::Side;
 use crate::flight::{Flight, GRAVITY};
 use crate::math::{Point, Vec2, sqrt, unit};
 use crate::set::PlayerId;
@@ -14,6 +15,8 @@ const CHEST: f64 = 0.63;
 const HIP: f64 = 0.50;
 /// A dribbled ball is so far in front and beside the body, metres.
 const DRIBBLE: Vec2 = Vec2::new(0.28, 0.30);
+/// A dribble that goes less far across the court is straight on, metres.
+const STRAIGHT: f64 = 0.3;
 /// Seconds of one bounce. Common practice, no source.
 const BOUNCE: f64 = 0.5;
 /// Seconds in which the ball is taken up or down between two heights.
@@ -39,6 +42,7 @@ pub(super) enum How {
     /// `bounces` whole bounces, in hand at both ends.
     Dribbled {
         who: PlayerId,
+        hand: Side,
         bounces: u32,
         hip: f64,
         chest: f64,
@@ -70,6 +74,21 @@ pub(super) fn hip(limits: &Limits) -> f64 {
 /// Whole bounces of a dribble of `lasts` seconds.
 pub(super) fn bounces(lasts: f64) -> u32 {
     (crate::math::round(lasts / BOUNCE) as u32).max(1)
+}
+
+/// The hand that dribbles from `x0` to `x1` across the court: the one on the side the dribble goes
+/// to; straight on, the one farther from the middle. Common practice, no source.
+pub(super) fn hand(x0: f64, x1: f64) -> Side {
+    let across = if (x1 - x0).abs() > STRAIGHT {
+        x1 - x0
+    } else {
+        x0
+    };
+    if across < 0.0 {
+        Side::Left
+    } else {
+        Side::Right
+    }
 }
 
 /// The place of the held ball over the floor.
@@ -114,6 +133,7 @@ impl Carry {
             }
             How::Dribbled {
                 who,
+                hand,
                 bounces,
                 hip,
                 chest,
@@ -123,7 +143,8 @@ impl Carry {
                 let low = inside(tau, lasts);
                 let ahead = unit(p.facing);
                 let beside = Vec2::new(-ahead.y, ahead.x);
-                let down = Point::new(p.x, p.y) + ahead * DRIBBLE.x + beside * DRIBBLE.y;
+                let down =
+                    Point::new(p.x, p.y) + ahead * DRIBBLE.x + beside * (DRIBBLE.y * hand.sign());
                 let at = hands(&p).lerp(down, low);
                 let hand = chest + (hip - chest) * low;
                 let z = radius + bounce(tau, lasts / f64::from(bounces.max(1)), hand - radius);
