@@ -1,6 +1,7 @@
 //! What each stage costs: a long set (25 actions) and the demo sets compiled, one instant asked
 //! for, pictures made, the defence played. Prints a table of medians; never a test. `RESULTS.md`
-//! beside it has the last figures and what is aimed at.
+//! beside it has the last figures and what is aimed at. `cargo bench … -- WORD` measures the rows
+//! with that word only.
 
 use backcut::document;
 use backcut::fault::Faults;
@@ -25,6 +26,10 @@ const BATCHES: usize = 101;
 
 /// Writes one row: the median over many batches, and the fastest.
 fn row<T>(name: &str, mut act: impl FnMut() -> T) -> io::Result<()> {
+    let mut words = std::env::args().skip(1).filter(|a| !a.starts_with('-'));
+    if words.next().is_some_and(|word| !name.contains(&word)) {
+        return Ok(());
+    }
     let mut batch = |times: u32| {
         let start = Instant::now();
         for _ in 0..times {
