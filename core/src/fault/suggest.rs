@@ -1,6 +1,5 @@
 //! "Did you mean": the allowed word nearest to the one written.
 
-use crate::math::Listed;
 use alloc::vec::Vec;
 
 /// The nearest of `allowed` to `word` by edit distance (optimal string alignment), or `None` where
@@ -42,10 +41,10 @@ pub fn same_word(written: &str, known: &str) -> bool {
 }
 
 fn edits(a: &str, b: &str) -> usize {
-    let a: Vec<char> = a.chars().map(|c| c.to_ascii_lowercase()).listed();
-    let b: Vec<char> = b.chars().map(|c| c.to_ascii_lowercase()).listed();
+    let a: Vec<char> = a.chars().map(|c| c.to_ascii_lowercase()).collect();
+    let b: Vec<char> = b.chars().map(|c| c.to_ascii_lowercase()).collect();
     let mut before: Vec<usize> = Vec::new();
-    let mut row: Vec<usize> = (0..=b.len()).listed();
+    let mut row: Vec<usize> = (0..=b.len()).collect();
     for (i, ca) in a.iter().enumerate() {
         let mut next = alloc::vec![i + 1];
         for (j, cb) in b.iter().enumerate() {
