@@ -22,7 +22,8 @@ pub(super) fn out(case: &Case<'_>) -> Vec<Finding> {
         }
         let m = case.court.marks();
         // Half court is no line to step over: the court goes on behind it.
-        let over = |p: crate::math::Point| p.x.abs() + foot > m.sideline || p.y - foot < -m.baseline;
+        let over =
+            |p: crate::math::Point| p.x.abs() + foot > m.sideline || p.y - foot < -m.baseline;
         let stays = case.stretches((from, case.timeline.duration()), |f| {
             place(f, who).is_some_and(over)
         });

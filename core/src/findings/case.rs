@@ -1,7 +1,7 @@
 //! What the checkers read: the set with everything sampled and looked up once.
 
 use super::{Rules, Settings};
-use crate::court::Court;
+use crate::court::{Court, Side, Spot, SpotName};
 use crate::math::{Point, distance, floor};
 use crate::set::{ActionId, Edge, Kind, PlayerId, Set, Verb};
 use crate::timeline::{BallUse, Frame, MoverState, TimedAction, TimedScreen, Timeline};
@@ -197,7 +197,19 @@ impl<'a> Case<'a> {
         })
     }
 
-    /// Whether the rules' counts of a live ball run at `t`: in play, and not yet shot.
+    /// Whether somebody at `p` fills a corner.
+    #[must_use]
+    pub fn in_corner(&self, p: Point) -> bool {
+        [Side::Left, Side::Right].into_iter().any(|side| {
+            let corner = self.court.spot(Spot {
+                name: SpotName::Corner,
+                side: Some(side),
+            });
+            distance(p, corner) < self.settings.corner
+        })
+    }
+
+    /// From when to when the counts of a live ball run: in play, and not yet shot.
     #[must_use]
     pub fn live(&self) -> (f64, f64) {
         let from = self.throw_in.map_or(0.0, |t| t.1);

@@ -23,7 +23,11 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
     rungs
         .iter()
         .filter_map(|rung| {
-            let mut screens = case.timeline.actions().iter().filter(|a| a.verb == Verb::Screen);
+            let mut screens = case
+                .timeline
+                .actions()
+                .iter()
+                .filter(|a| a.verb == Verb::Screen);
             let first = screens.find(|a| rung_of(a) == Some(*rung))?;
             let what = What::AboveLevel { what: *rung };
             let found = Finding::new(what, Severity::Note, first.start)

@@ -81,12 +81,7 @@ pub const CHECKERS: [Checker; 21] = [
 /// # Ok::<(), backcut::fault::Faults>(())
 /// ```
 #[must_use]
-pub fn check(
-    set: &Set,
-    court: &Court,
-    timeline: &Timeline,
-    settings: &Settings,
-) -> Vec<Finding> {
+pub fn check(set: &Set, court: &Court, timeline: &Timeline, settings: &Settings) -> Vec<Finding> {
     let case = Case::new(set, court, timeline, settings);
     let mut found: Vec<Finding> = CHECKERS.iter().flat_map(|c| c(&case)).collect();
     sort_short(&mut found, |a, b| {

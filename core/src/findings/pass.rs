@@ -14,7 +14,11 @@ const ENDS: f64 = 0.06;
 const OVERHEAD: f64 = 0.12;
 
 fn found(case: &Case<'_>, throw: &Throw, what: What, severity: Severity, t: f64) -> Finding {
-    let who = if t < throw.catch { throw.from } else { throw.to };
+    let who = if t < throw.catch {
+        throw.from
+    } else {
+        throw.to
+    };
     Finding::new(what, severity, t)
         .of([throw.from, throw.to])
         .at(case.player(who, t).at())
@@ -80,14 +84,15 @@ pub(super) fn caught(case: &Case<'_>) -> Vec<Finding> {
             let fast = found(case, throw, what, Severity::Warning, throw.catch);
             out.push(fast.about(cut.map(|a| a.id)));
         }
-        let t = (throw.release + s.look_after).min(throw.catch);
+        let t = (throw.release + s.look_after)
+            .max(throw.catch - s.look_before)
+            .min(throw.catch);
         let (eyes, ball) = (case.player(throw.to, t), case.timeline.ball(t));
         if let Some(way) = direction(Point::new(ball.x, ball.y) - eyes.at()) {
             let angle = turn_between(eyes.facing, angle_of(way)).abs();
             if angle > s.look {
                 let what = What::NotLooking { angle };
-                let t = throw.release + s.look_after;
-                out.push(found(case, throw, what, Severity::Warning, t.min(throw.catch)));
+                out.push(found(case, throw, what, Severity::Warning, t));
             }
         }
     }

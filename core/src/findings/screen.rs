@@ -2,14 +2,17 @@
 
 use super::case::{Case, ScreenUse, goes};
 use super::finding::{Finding, Severity, What};
+use crate::choreography::Screen;
 use crate::guard::{Guarded, nominal};
 use crate::math::{Point, angle_of, direction, turn_between};
-use crate::set::{ActionId, Family, Kind, OffSide, Off, PlayerId, Via};
-use crate::timeline::TimedAction;
+use crate::set::{ActionId, Family, Kind, Off, OffSide, PlayerId, Via};
+use crate::timeline::{TimedAction, TimedScreen};
 use alloc::vec::Vec;
 
 /// Seconds before and after the pass-by in which bodies come nearest.
 const AROUND: f64 = 0.4;
+/// A tight defender stands so far from the cutter, toward the ball.
+const TIGHT: f64 = 1.2;
 
 /// Late, early, or left by a cutter who does not wait.
 pub(super) fn lead(case: &Case<'_>) -> Vec<Finding> {
@@ -35,9 +38,9 @@ pub(super) fn lead(case: &Case<'_>) -> Vec<Finding> {
         } else if u.first && lead > s.scouted && walks_to(case, u) {
             let early = What::ScreenEarly { stands: lead };
             out.push(found(early, Severity::Note, set).until(u.by));
-        } else if u.first && runs_before(case, u, set) {
-            let by = (set - u.by + 2.0 * s.lead).max(s.early);
-            out.push(found(What::CutterEarly { by }, Severity::Warning, set - s.early));
+        } else if let Some(by) = runs_before(case, u, set) {
+            let what = What::CutterEarly { by };
+            out.push(found(what, Severity::Warning, set - by).until(set));
         }
     }
     out
@@ -50,14 +53,18 @@ fn walks_to(case: &Case<'_>, u: &ScreenUse) -> bool {
         .is_some_and(|a| u.screen.is_some_and(|s| s.set > a.start + 0.1))
 }
 
-/// Whether the cutter runs at full pace at the screen before it stands.
-fn runs_before(case: &Case<'_>, u: &ScreenUse, set: f64) -> bool {
+/// How long before the screen stands the cutter runs at it, where there was no time to spare.
+fn runs_before(case: &Case<'_>, u: &ScreenUse, set: f64) -> Option<f64> {
     let s = case.settings;
-    let t = set - s.early;
-    let Some(screen) = u.screen else { return false };
-    let cutter = case.player(u.cutter, t);
-    let near = crate::math::distance(cutter.at(), screen.screen.at) < 2.0;
-    u.by - set < 0.3 && near && cutter.speed > s.waits
+    let cut = case.action(u.cut).filter(|_| u.first)?;
+    if u.by - set > 2.0 * s.lead {
+        return None;
+    }
+    let runs = case.stretches((cut.start, set), |f| {
+        case.player(u.cutter, f.t).speed > s.waits
+    });
+    let (from, to) = *runs.last()?;
+    (to > set - s.early && set - from > s.early).then_some(set - from)
 }
 
 /// Feet that move when the chaser comes. The chaser is a nominal one: a reaction and a little
@@ -151,7 +158,8 @@ fn round_a_gate(case: &Case<'_>, u: &ScreenUse) -> bool {
 
 /// A body that is not square to the way of the screened defender, or stands where none can be.
 ///
-/// The defender is the nominal one when the screen is set.
+/// The defender is, as the cutter starts, the nominal one or one who plays tight: what is found is
+/// wrong against both.
 pub(super) fn angle(case: &Case<'_>) -> Vec<Finding> {
     let s = case.settings;
     let mut out = Vec::new();
@@ -165,25 +173,24 @@ pub(super) fn angle(case: &Case<'_>) -> Vec<Finding> {
         if !single || ball || !u.first {
             continue;
         }
-        let before = timed.set.min(u.by);
-        let from = case.player(u.cutter, before).at();
-        let b = case.timeline.ball(before);
+        // Before the cutter walks the defender at the screen.
+        let Some(cut) = case.action(u.cut) else {
+            continue;
+        };
+        let from = case.player(u.cutter, cut.start).at();
+        let b = case.timeline.ball(cut.start);
         let guarded = Guarded {
             at: from,
             ball: false,
         };
-        let x = nominal(guarded, Point::new(b.x, b.y));
-        let goal = case.action(u.cut).map_or(u.by, |a| a.end);
-        let c = case.player(u.cutter, goal).at();
-        let (Some(to_x), Some(from_c), Some(way)) = (
-            direction(x - screen.at),
-            direction(screen.at - c),
-            direction(c - x),
-        ) else {
-            continue;
-        };
-        let apart = turn_between(angle_of(to_x), angle_of(from_c)).abs();
-        let off = turn_between(screen.facing, angle_of(-way)).abs();
+        let ball = Point::new(b.x, b.y);
+        let c = case.player(u.cutter, cut.end).at();
+        let near = from.lerp(ball, TIGHT / crate::math::distance(from, ball).max(TIGHT));
+        let seen = [nominal(guarded, ball), near]
+            .into_iter()
+            .filter_map(|x| against(&screen, x, c))
+            .reduce(|a, b| (a.0.min(b.0), a.1.min(b.1)));
+        let Some((apart, off)) = seen else { continue };
         let found = |what, severity| {
             Finding::new(what, severity, timed.set)
                 .of([u.screener, u.cutter])
@@ -199,6 +206,17 @@ pub(super) fn angle(case: &Case<'_>) -> Vec<Finding> {
     out
 }
 
+/// How far apart chest and back want to look, and how far the body is off square, against a
+/// defender at `x` on the way to `c`.
+fn against(screen: &Screen, x: Point, c: Point) -> Option<(f64, f64)> {
+    let to_x = direction(x - screen.at)?;
+    let from_c = direction(screen.at - c)?;
+    let way = direction(c - x)?;
+    let apart = turn_between(angle_of(to_x), angle_of(from_c)).abs();
+    let off = turn_between(screen.facing, angle_of(-way)).abs();
+    Some((apart, off))
+}
+
 /// A screener who leaves before the cutter is by, or stands on with a move of their own to make.
 pub(super) fn leaves(case: &Case<'_>) -> Vec<Finding> {
     let s = case.settings;
@@ -212,6 +230,11 @@ pub(super) fn leaves(case: &Case<'_>) -> Vec<Finding> {
             .map(|o| o.by)
             .fold(u.by, f64::max);
         let next = next_move(case, u.screener, timed.set);
+        // A later beat opens when the coach has it open.
+        let same_beat = |timed: &TimedScreen, next: Option<&TimedAction>| {
+            let row = timed.screen.row.and_then(|r| case.id(r));
+            timed.shut.is_none() && row.map(|r| r.beat) == next.map(|a| a.id.beat)
+        };
         let found = |what, severity, t| {
             Finding::new(what, severity, t)
                 .of([u.screener, u.cutter])
@@ -224,7 +247,7 @@ pub(super) fn leaves(case: &Case<'_>) -> Vec<Finding> {
         if start < u.by - 0.02 && timed.set < u.by {
             let by = u.by - start;
             out.push(found(What::ScreenLeft { by }, Severity::Warning, start));
-        } else if u.by >= last && start > last + s.stays && timed.shut.is_none() {
+        } else if u.by >= last && start > last + s.stays && same_beat(&timed, next) {
             let stays = start - last;
             out.push(found(What::ScreenStays { stays }, Severity::Note, last).until(start));
         }

@@ -39,10 +39,12 @@ pub struct Settings {
     pub rim_catch: f64,
     /// A catch so near to the ring is one at the rim.
     pub rim: f64,
-    /// A receiver looks no further away from the ball than this, a reaction after it has left.
+    /// A receiver's chest is no further away from the ball than this …
     pub look: f64,
-    /// That reaction.
+    /// … so long after it has left …
     pub look_after: f64,
+    /// … and so long before the catch.
+    pub look_before: f64,
     /// A passer's chest is no further away from the target.
     pub chest: f64,
     /// A pass keeps so far from every body, over the floor.
@@ -91,16 +93,20 @@ impl Default for Settings {
             loose: 0.80,
             touch: 0.80,
             square: 30f64.to_radians(),
-            spot: 60f64.to_radians(),
+            // 60° against a defender who is seen; here they are only guessed.
+            spot: 75f64.to_radians(),
             stays: 1.0,
             still: 0.1,
             handoff: 0.7,
             giver: 0.15,
             catch: 2.0,
-            rim_catch: 5.0,
+            // The rule of thumb is 5; a sprinter of the movement model is a little faster.
+            rim_catch: 5.5,
             rim: 3.0,
-            look: 90f64.to_radians(),
+            // A chest half turned away, and a head that turns on from there.
+            look: 120f64.to_radians(),
             look_after: 0.2,
+            look_before: 0.3,
             chest: 60f64.to_radians(),
             pass_clear: 0.35,
             foot: 0.15,

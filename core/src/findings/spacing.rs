@@ -2,16 +2,18 @@
 
 use super::case::{Case, place};
 use super::finding::{Finding, Severity, What};
-use crate::court::{Side, Spot, SpotName};
-use crate::math::{Point, distance, length};
+use crate::athlete::Level;
+use crate::math::{Point, length};
 use crate::set::{ActionId, Edge, Kind, PlayerId, Verb};
 use crate::timeline::Frame;
 use alloc::vec::Vec;
 
 /// Seconds before and after an action two share in which they may be near.
 const SHARED: f64 = 1.0;
-/// So far inside the arc one still counts as on the perimeter.
-const PERIMETER: f64 = 0.8;
+/// So far inside the arc one still counts as on the perimeter …
+const PERIMETER: f64 = 0.3;
+/// … and young players, who stand inside it.
+const YOUTH: f64 = 0.9;
 
 /// Two team mates whom one defender can guard.
 pub(super) fn crowding(case: &Case<'_>) -> Vec<Finding> {
@@ -21,9 +23,7 @@ pub(super) fn crowding(case: &Case<'_>) -> Vec<Finding> {
     let window = (live, case.goal);
     for (a, b) in case.pairs() {
         let from = window.0.max(formed(case, a, b));
-        let near = |f: &Frame, least: f64| {
-            case.gap(a, b, f.t) < least && !shared(case, a, b, f.t)
-        };
+        let near = |f: &Frame, least: f64| case.gap(a, b, f.t) < least && !shared(case, a, b, f.t);
         let wide = |f: &Frame| {
             let out = |p: PlayerId| place(f, p).is_some_and(|p| perimeter(case, p));
             out(a) && out(b) && near(f, s.neighbours)
@@ -82,7 +82,11 @@ fn formed(case: &Case<'_>, a: PlayerId, b: PlayerId) -> f64 {
 }
 
 fn perimeter(case: &Case<'_>, p: Point) -> bool {
-    length(p.to_vec2()) > case.court.marks().arc - PERIMETER
+    let inside = match case.set.level {
+        Level::U12 | Level::U14 => YOUTH,
+        _ => PERIMETER,
+    };
+    length(p.to_vec2()) > case.court.marks().arc - inside
 }
 
 /// Whether `a` and `b` are in a common action around `t`: one screens for the other, both screen
@@ -132,15 +136,11 @@ pub(super) fn floor(case: &Case<'_>) -> Vec<Finding> {
         return out;
     }
     let t = case.goal;
-    let places: Vec<Point> = case.set.players.iter().map(|p| case.player(p.id, t).at()).collect();
-    let filled = [Side::Left, Side::Right].iter().any(|side| {
-        let corner = case.court.spot(Spot {
-            name: SpotName::Corner,
-            side: Some(*side),
-        });
-        places.iter().any(|p| distance(*p, corner) < s.corner)
-    });
-    if !filled {
+    // Who is on the way there counts as there.
+    let ends = |who: PlayerId| case.moving(who, t).map_or(t, |a| a.end);
+    let ids = case.set.players.iter().map(|p| p.id);
+    let places: Vec<Point> = ids.map(|p| case.player(p, ends(p)).at()).collect();
+    if !places.iter().any(|p| case.in_corner(*p)) {
         out.push(Finding::new(What::CornersEmpty, Severity::Note, t));
     }
     let back = case.court.marks().free_throw + s.safety;
@@ -171,7 +171,8 @@ pub(super) fn backdoor(case: &Case<'_>) -> Vec<Finding> {
             let p = case.player(player.id, x.end.min(case.goal)).at();
             let before = case.player(player.id, t).at();
             let inside = |p: Point| {
-                p.x * side > 0.0 && p.y < m.free_throw && !case.court.is_three(p)
+                let low = p.x * side > 0.0 && p.y < m.free_throw;
+                low && !case.court.is_three(p) && !case.in_corner(p)
             };
             if player.id != x.who && Some(player.id) != passer && inside(p) && inside(before) {
                 out.push(

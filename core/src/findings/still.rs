@@ -21,11 +21,14 @@ pub(super) fn check(case: &Case<'_>) -> Vec<Finding> {
         for f in case.frames.iter().filter(|f| f.t <= case.goal) {
             let p = case.player(who, f.t);
             let busy = p.speed > s.still
+                || case.in_corner(p.at())
                 || turn_between(facing, p.facing).abs() > LOOKS
                 || f.ball.holder == Some(who)
-                || case.timeline.actions().iter().any(|a| {
-                    a.who == who && a.start <= f.t && f.t <= a.end
-                });
+                || case
+                    .timeline
+                    .actions()
+                    .iter()
+                    .any(|a| a.who == who && a.start <= f.t && f.t <= a.end);
             if busy {
                 (facing, since) = (p.facing, f.t);
             }

@@ -1,7 +1,7 @@
 //! Findings and their cures as sentences.
 
-use super::phrases::finding as phrase;
 use super::phrases::fill;
+use super::phrases::finding as phrase;
 use super::place::Told;
 use super::{distance, names};
 use crate::court::Court;

@@ -5,7 +5,9 @@ mod search;
 pub use search::with_cures;
 
 use crate::athlete::Pace;
-use crate::set::{Action, ActionId, Edge, PlayerId, Scope, Set, SetPlace, Target, Tie, TieRelation, Via};
+use crate::set::{
+    Action, ActionId, Edge, PlayerId, Scope, Set, SetPlace, Target, Tie, TieRelation, Via,
+};
 
 /// An edit that makes a finding go away, and what it costs.
 #[derive(Clone, Debug, PartialEq)]

@@ -16,6 +16,8 @@ use alloc::vec::Vec;
 
 /// Edits tried for one finding at most.
 const TRIES: usize = 60;
+/// A player is sent no further than this from where the set had them go.
+const FAR: f64 = 5.0;
 /// Named spots near to a place that are tried.
 const SPOTS: usize = 8;
 
@@ -119,7 +121,12 @@ fn edits(case: &Case<'_>, f: &Finding) -> Vec<Edit> {
             out.extend(f.actions.iter().flat_map(|a| steps(case, *a)));
         }
         What::Crowding { .. } => {
-            out.extend(f.actions.iter().rev().flat_map(|a| elsewhere(case, *a)));
+            // Whoever comes last looks for another place.
+            let mut later = f.actions.clone();
+            sort_short(&mut later, |a, b| {
+                end_of(case, *b).total_cmp(&end_of(case, *a))
+            });
+            out.extend(later.iter().flat_map(|a| elsewhere(case, *a)));
             out.extend(f.actions.iter().flat_map(|a| shifts(case, *a, 1.0)));
         }
         What::OutOfBounds { .. } => out.extend(f.actions.iter().flat_map(|a| steps(case, *a))),
@@ -288,14 +295,22 @@ fn on(spot: Spot) -> SetPlace {
     }
 }
 
-/// The end of an action on one of the nearest spots instead.
+fn end_of(case: &Case<'_>, action: ActionId) -> f64 {
+    let rows = case.timeline.actions().iter().filter(|a| a.id == action);
+    rows.map(|a| a.end).fold(0.0, f64::max)
+}
+
+/// The end of an action on one of the nearest spots instead; who was to stand outside the arc
+/// stays outside it.
 fn elsewhere(case: &Case<'_>, action: ActionId) -> Vec<Edit> {
     let end = places(case, action).into_iter().find(|p| p.0 == Part::To);
     let Some((part, at)) = end else {
         return Vec::new();
     };
+    let outside = |p: Point| distance(p, Point::ZERO) > case.court.marks().arc - 0.6;
     spots_near(case.court, at)
         .into_iter()
+        .filter(|(spot, _)| outside(case.court.spot(*spot)) == outside(at))
         .take(SPOTS)
         .map(|(spot, by)| Edit::Move {
             action,
@@ -345,7 +360,9 @@ fn ends_at(case: &Case<'_>, names: &[SpotName]) -> Vec<Edit> {
         }
         let at = case.player(player.id, last.end).at();
         let spots = spots_near(case.court, at);
-        let wanted = spots.into_iter().filter(|(s, _)| names.contains(&s.name));
+        let wanted = spots
+            .into_iter()
+            .filter(|(s, by)| names.contains(&s.name) && *by < FAR);
         near.extend(wanted.map(|(spot, by)| {
             let edit = Edit::Move {
                 action: last.id,

@@ -14,7 +14,9 @@ pub(in crate::words) fn sentence(what: What) -> &'static str {
     match what {
         What::ScreenLate { after } if after > 0.0 => "{a} arrives {n} late: {b} is already past.",
         What::ScreenLate { .. } => "{a} is set only {n} before {b} comes by.",
-        What::ScreenEarly { .. } => "{a} stands {n} before {b} comes by: the defence sees the screen.",
+        What::ScreenEarly { .. } => {
+            "{a} stands {n} before {b} comes by: the defence sees the screen."
+        }
         What::CutterEarly { .. } => "{b} runs before {a}’s feet are down.",
         What::MovingScreen { .. } => {
             "{a} is still on the move as {b} comes by: contact now is likely a moving screen; the referee decides."
@@ -45,11 +47,15 @@ pub(in crate::words) fn sentence(what: What) -> &'static str {
             "{a} is in the lane for {n}: likely a three-second call; the referee decides."
         }
         What::ThreeSeconds { .. } => "{a} is in the lane for {n}: close to three seconds.",
-        What::LaneCrowd { .. } => "{all} are in the lane together for {n}: their defenders are too.",
+        What::LaneCrowd { .. } => {
+            "{all} are in the lane together for {n}: their defenders are too."
+        }
         What::ThrowInCount { seconds, limit } if seconds > limit => {
             "The throw-in leaves {a}’s hands after {n}, and {m} are allowed."
         }
-        What::ThrowInCount { .. } => "The throw-in leaves {a}’s hands after {n}. That is tight: {m} are allowed.",
+        What::ThrowInCount { .. } => {
+            "The throw-in leaves {a}’s hands after {n}. That is tight: {m} are allowed."
+        }
         What::ShotClock { .. } => "The shot comes after {n}, and the shot clock gives {m}.",
         What::LongSet { .. } => "The set takes {n}: that is long.",
         What::HolderStands { .. } => {
@@ -62,7 +68,9 @@ pub(in crate::words) fn sentence(what: What) -> &'static str {
         What::Backcourt => "{a} goes back over the half-court line with the ball.",
         What::Collision {
             under_ring: true, ..
-        } => "{a} and {b} run into each other under the ring at {m}. Danger: do not run it like this.",
+        } => {
+            "{a} and {b} run into each other under the ring at {m}. Danger: do not run it like this."
+        }
         What::Collision { .. } => "{a} and {b} run into each other{where} at {m}.",
         What::Crowding { .. } => "{a} and {b} come within {n}{where}: one defender guards both.",
         What::CornersEmpty => "Both corners are empty at the end.",
