@@ -11,6 +11,7 @@ pub mod court;
 pub mod defence;
 pub mod document;
 pub mod fault;
+pub mod findings;
 pub mod flight;
 pub mod guard;
 pub mod looks;

@@ -5,6 +5,7 @@ use crate::court::{Court, RuleSet};
 use crate::defence::{self, Defence};
 use crate::document;
 use crate::fault::Faults;
+use crate::findings::{self, Finding, Settings};
 use crate::looks::{self, Look, Outcome};
 use crate::scene::{self, Scene, StripGeometry, StripView, View};
 use crate::set::{Coverage, Set};
@@ -160,6 +161,27 @@ impl Play {
     #[must_use]
     pub fn cautions(&self) -> Vec<&'static str> {
         words::cautions(&self.set)
+    }
+
+    // --- judged ----------------------------------------------------------------------------
+
+    /// What breaks a rule, a body or the timing, in time order, each with its proved cure where
+    /// there is one. The referee decides what is called, the supervising coach what is run.
+    #[must_use]
+    pub fn findings(&self, settings: &Settings) -> Vec<Finding> {
+        findings::with_cures(&self.set, &self.court, &self.timeline, settings)
+    }
+
+    /// A finding in a sentence or two.
+    #[must_use]
+    pub fn finding(&self, finding: &Finding) -> String {
+        words::finding(finding, &self.set)
+    }
+
+    /// Its cure in words, with the price.
+    #[must_use]
+    pub fn cure(&self, finding: &Finding) -> Option<String> {
+        words::cure(finding, &self.set)
     }
 
     // --- in pictures -----------------------------------------------------------------------

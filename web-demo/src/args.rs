@@ -11,7 +11,7 @@ use std::path::PathBuf;
 pub(crate) const USAGE: &str = "\
 backcut — a written set play that moves truthfully
 
-  backcut check FILE… [--json]             what is wrong with set files
+  backcut check FILE… [--json] [--strict]  what is wrong with set files, and what a coach would stop
   backcut time FILE [--json]               when everything happens, and what holds it up
   backcut looks FILE [--json]              what the set yields against each coverage, seconds open
   backcut frames FILE --fps N              every player and the ball, as JSON Lines
@@ -29,6 +29,7 @@ FILE may be - for standard input (not for show).
   --mirror       left and right exchanged
   --coverage C   looks: only this one, or all (else all); frames: with defenders X1 to X5. chase, over,
                  through, under, top-lock, switch, show, drop, ice, blitz, weak-side-tag
+  --strict       check: a violation counts as a fault
   --dark         draw: for a dark page
   --width PX     draw: width of the picture
 
@@ -97,6 +98,8 @@ pub(crate) enum Command {
         files: Vec<Source>,
         /// As JSON.
         json: bool,
+        /// Whether a violation is as bad as a fault.
+        strict: bool,
     },
     /// Print the timetable.
     Time {
@@ -216,7 +219,8 @@ where
     }
     let name = name.ok_or("no command; try `backcut help`")?;
     let allowed: &[&str] = match name.as_str() {
-        "check" | "time" => &["--json", "--court", "--level", "--mirror"],
+        "check" => &["--json", "--strict", "--court", "--level", "--mirror"],
+        "time" => &["--json", "--court", "--level", "--mirror"],
         "looks" => &["--json", "--coverage", "--court", "--level", "--mirror"],
         "frames" => &["--fps", "--coverage", "--court", "--level", "--mirror"],
         "draw" => &[
@@ -253,6 +257,7 @@ fn option(given: &mut Given, written: &str, parser: &mut lexopt::Parser) -> Resu
     };
     let seen = match written {
         "--json" => "--json",
+        "--strict" => "--strict",
         "--dark" => "--dark",
         "--mirror" => {
             given.overrides.mirror = true;
@@ -347,7 +352,12 @@ fn command(name: &str, given: &mut Given) -> Result<Command, String> {
         "check" => {
             let mut files = vec![source(next("the file")?)];
             files.extend(words.by_ref().map(source));
-            Command::Check { files, json }
+            let strict = given.seen.contains(&"--strict");
+            Command::Check {
+                files,
+                json,
+                strict,
+            }
         }
         "time" => Command::Time {
             file: source(next("the file")?),

@@ -1,57 +1,126 @@
-//! `backcut check`: what is wrong with set files.
+//! `backcut check`: what is wrong with set files, and what a coach would stop the tape for.
 
 use crate::Failure;
 use crate::args::{Overrides, Source};
 use backcut::fault::{Faults, Place};
+use backcut::findings::{Finding, Settings, Severity};
+use backcut::play::Play;
 use serde::Serialize;
 use std::collections::BTreeMap;
 use std::io::{self, Write};
 
-/// Prints the faults of `files`, each file by itself.
+/// How to tell it, and what counts.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct How {
+    /// As JSON.
+    pub(crate) json: bool,
+    /// Whether a violation is as bad as a fault.
+    pub(crate) strict: bool,
+}
+
+/// A file that can be played, with what a coach would stop it for.
+struct Judged {
+    play: Play,
+    findings: Vec<Finding>,
+}
+
+/// Prints the faults and findings of `files`, each file by itself.
 ///
 /// # Errors
-/// [`Failure::Told`] where there were faults.
+/// [`Failure::Told`] where there were faults, or violations that count.
 pub(crate) fn run(
     files: &[Source],
     overrides: Overrides,
-    json: bool,
+    how: How,
     out: &mut dyn Write,
 ) -> Result<(), Failure> {
     let mut results = Vec::new();
     for file in files {
         match file.open(overrides) {
-            Ok(play) => results.push((file.name(), Ok(play))),
+            Ok(play) => {
+                let findings = play.findings(&Settings::default());
+                results.push((file.name(), Ok(Judged { play, findings })));
+            }
             Err(Failure::Faults { name, faults }) => results.push((name, Err(faults))),
             Err(other) => return Err(other),
         }
     }
-    let faulty = results.iter().any(|(_, r)| r.is_err());
-    if json {
+    let bad = results.iter().any(|(_, r)| match r {
+        Ok(judged) => how.strict && judged.findings.iter().any(violates),
+        Err(_) => true,
+    });
+    if how.json {
         let none = Faults::default();
         let files: Vec<Told<'_>> = results
             .iter()
-            .map(|(name, result)| to_json(Some(name), result.as_ref().err().unwrap_or(&none)))
+            .map(|(name, result)| Told {
+                findings: result.as_ref().map(told_findings).unwrap_or_default(),
+                ..to_json(Some(name), result.as_ref().err().unwrap_or(&none))
+            })
             .collect();
         serde_json::to_writer(&mut *out, &BTreeMap::from([("files", files)]))?;
         writeln!(out)?;
     } else {
         for (name, result) in &results {
             match result {
-                Ok(play) => {
-                    let set = play.set();
-                    let (beats, actions) = (set.beats.len(), set.actions().count());
-                    writeln!(
-                        out,
-                        "{name}: clean. {}, {beats} beats, {actions} actions.",
-                        set.title
-                    )?;
-                }
+                Ok(judged) => write_findings(out, name, judged)?,
                 Err(faults) => write_text(out, name, faults)?,
             }
         }
     }
     out.flush()?;
-    if faulty { Err(Failure::Told) } else { Ok(()) }
+    if bad { Err(Failure::Told) } else { Ok(()) }
+}
+
+fn violates(finding: &Finding) -> bool {
+    finding.severity == Severity::Violation
+}
+
+/// A line about the file, then one a finding, led by where the action stands.
+fn write_findings(out: &mut dyn Write, name: &str, judged: &Judged) -> io::Result<()> {
+    let (play, set) = (&judged.play, judged.play.set());
+    let (beats, actions) = (set.beats.len(), set.actions().count());
+    let state = if judged.findings.is_empty() {
+        "clean"
+    } else {
+        "no faults"
+    };
+    writeln!(
+        out,
+        "{name}: {state}. {}, {beats} beats, {actions} actions.",
+        set.title
+    )?;
+    for finding in &judged.findings {
+        let first = finding.actions.first().and_then(|id| set.action(*id));
+        write!(out, "{name}:")?;
+        if let Some(action) = first {
+            write!(out, "{}:{}:", action.place.line, action.place.column)?;
+        }
+        write!(
+            out,
+            " {:.2} s, {}: {}",
+            finding.t,
+            finding.severity.name(),
+            play.finding(finding)
+        )?;
+        if let Some(cure) = play.cure(finding) {
+            write!(out, " {cure}")?;
+        }
+        writeln!(out, " [{}]", finding.code())?;
+    }
+    Ok(())
+}
+
+fn told_findings(judged: &Judged) -> Vec<ToldFinding> {
+    let told = |finding: &Finding| ToldFinding {
+        code: finding.code(),
+        severity: finding.severity.name(),
+        t: finding.t,
+        players: finding.players.iter().map(|p| p.number()).collect(),
+        text: judged.play.finding(finding),
+        cure: judged.play.cure(finding),
+    };
+    judged.findings.iter().map(told).collect()
 }
 
 /// One line a fault, led by `file:line:column` as editors and terminals follow it.
@@ -97,6 +166,18 @@ pub(crate) struct Told<'a> {
     faults: Vec<ToldFault<'a>>,
     /// How many more there are.
     more: usize,
+    findings: Vec<ToldFinding>,
+}
+
+#[derive(Serialize)]
+struct ToldFinding {
+    code: &'static str,
+    severity: &'static str,
+    /// Seconds.
+    t: f64,
+    players: Vec<u8>,
+    text: String,
+    cure: Option<String>,
 }
 
 #[derive(Serialize)]
@@ -136,5 +217,6 @@ pub(crate) fn to_json<'a>(file: Option<&'a str>, faults: &'a Faults) -> Told<'a>
         file,
         faults: list.collect(),
         more: faults.more,
+        findings: Vec::new(),
     }
 }

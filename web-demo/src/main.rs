@@ -98,7 +98,11 @@ fn run(request: Request) -> Result<(), Failure> {
     let options = request.overrides;
     let mut out = io::BufWriter::new(io::stdout().lock());
     match request.command {
-        Command::Check { files, json } => check::run(&files, options, json, &mut out)?,
+        Command::Check {
+            files,
+            json,
+            strict,
+        } => check::run(&files, options, check::How { json, strict }, &mut out)?,
         Command::Time { file, json } => time::run(&file, options, json, &mut out)?,
         Command::Looks {
             file,

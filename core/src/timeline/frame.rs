@@ -1,5 +1,7 @@
 //! One instant.
 
+use super::hands;
+use crate::math::Point;
 use crate::set::PlayerId;
 
 /// One player at one instant; metres and radians in the court's convention, m/s.
@@ -13,6 +15,20 @@ pub struct MoverState {
     pub facing: f64,
     /// Speed over the floor, m/s.
     pub speed: f64,
+}
+
+impl MoverState {
+    /// Where the player stands.
+    #[must_use]
+    pub fn at(&self) -> Point {
+        Point::new(self.x, self.y)
+    }
+
+    /// Where the hands hold a ball, over the floor.
+    #[must_use]
+    pub fn hands(&self) -> Point {
+        hands::hands(self)
+    }
 }
 
 /// The ball at one instant.

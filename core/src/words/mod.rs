@@ -5,6 +5,7 @@
 
 mod action;
 mod caution;
+mod finding;
 mod instant;
 mod phrases;
 mod place;
@@ -15,6 +16,7 @@ mod tie;
 
 pub use action::action;
 pub use caution::cautions;
+pub use finding::{cure, finding};
 pub use instant::describe;
 pub use tale::{beat, beat_title, set};
 

@@ -3,6 +3,8 @@
 //! A template names its parts in braces; [`fill`] puts them in. Verbs that several players can be
 //! the subject of stand twice: for one, and for more.
 
+pub(super) mod finding;
+
 use crate::court::SpotName;
 use crate::set::{Edge, Kind, Verb};
 use alloc::string::String;

@@ -1,0 +1,157 @@
+use super::*;
+
+const PLAYERS: &str = r#""1": {"at": "top", "ball": true}, "2": {"at": "left corner"},
+    "4": {"at": "left elbow"}"#;
+
+/// 4 screens for 2; `screen` and `cut` are added to the two actions.
+fn pin_down(screen: &str, cut: &str) -> Vec<Finding> {
+    let actions = format!(
+        r#"{{"id": "pin", "who": 4, "do": "screen", "kind": "pin-down", "for": 2, "at": [-4.9, 2.6] {screen}}},
+           {{"id": "cut", "who": 2, "do": "cut", "off": 4, "to": "left slot" {cut}}}"#
+    );
+    found(PLAYERS, &actions)
+}
+
+#[test]
+fn a_cutter_who_does_not_wait_makes_the_screen_late_and_moving() {
+    let flawed = pin_down(
+        r#", "after": {"id": "cut", "edge": "start", "lag": 0.5}"#,
+        r#", "free": true"#,
+    );
+    let late = has(&flawed, "screen-late");
+    assert_eq!(numbers(&late), [4, 2]);
+    assert!(matches!(late.what, What::ScreenLate { after } if after > 0.0));
+    has(&flawed, "moving-screen");
+
+    let good = pin_down("", "");
+    for code in [
+        "screen-late",
+        "moving-screen",
+        "screen-early",
+        "cutter-early",
+        "screen-left",
+    ] {
+        has_no(&good, code);
+    }
+}
+
+#[test]
+fn a_screen_that_stands_for_long_is_scouted() {
+    let early = pin_down("", r#", "after": {"id": "pin", "edge": "set", "lag": 1.4}"#);
+    has(&early, "screen-early");
+    let just = pin_down(
+        "",
+        r#", "after": {"id": "pin", "edge": "set", "lag": 0.3, "mine": "plant"}"#,
+    );
+    has_no(&just, "screen-early");
+}
+
+#[test]
+fn a_screener_who_goes_before_the_cutter_is_by_leaves_early() {
+    let actions = |cut: &str| {
+        format!(
+            r#"{{"id": "pin", "who": 4, "do": "screen", "kind": "pin-down", "for": 2, "at": [-4.9, 2.6]}},
+               {{"id": "cut", "who": 2, "do": "cut", "off": 4, "to": "left slot"}},
+               {{"who": 4, "do": "cut", "to": "left block" {cut}}}"#
+        )
+    };
+    let early = r#", "free": true, "with": {"id": "cut", "edge": "pass-by", "lag": -0.15}"#;
+    let flawed = found(PLAYERS, &actions(early));
+    assert_eq!(numbers(&has(&flawed, "screen-left")), [4, 2]);
+    let good = found(PLAYERS, &actions(""));
+    has_no(&good, "screen-left");
+    has_no(&good, "screen-stays");
+    let long = r#", "after": {"id": "cut", "edge": "pass-by", "lag": 1.3}"#;
+    has(&found(PLAYERS, &actions(long)), "screen-stays");
+}
+
+#[test]
+fn a_wide_way_by_the_screen_is_loose() {
+    let wide = found(
+        PLAYERS,
+        r#"{"who": 4, "do": "screen", "kind": "pin-down", "for": 2, "at": [-4.9, 2.6]},
+           {"who": 2, "do": "cut", "via": [[-6.6, 2.2], {"off": 4}, [-6.2, 3.4]], "to": "left slot"}"#,
+    );
+    let tight = pin_down("", "");
+    has_no(&tight, "loose-brush");
+    has_no(&tight, "through-the-screener");
+    // The way is laid by the screener's shoulder whatever stands beside it.
+    has_no(&wide, "through-the-screener");
+}
+
+#[test]
+fn a_screen_on_the_wrong_side_of_the_defender_is_at_the_wrong_spot() {
+    let actions = |at: &str| {
+        format!(
+            r#"{{"who": 4, "do": "screen", "kind": "pin-down", "for": 2, "at": {at}}},
+               {{"who": 2, "do": "cut", "off": 4, "to": "left slot"}}"#
+        )
+    };
+    // Below the cutter, away from where they go.
+    has(&found(PLAYERS, &actions("[-6.2, -1.2]")), "screen-spot");
+    has_no(&found(PLAYERS, &actions("[-4.9, 2.6]")), "screen-spot");
+}
+
+const GATE: &str = r#""2": {"at": "left wing", "ball": true}, "3": {"at": [0, 1.2]},
+    "4": {"at": "left elbow"}, "5": {"at": "right elbow"}"#;
+
+fn gate(through: &str) -> Vec<Finding> {
+    let actions = format!(
+        r#"{{"id": "gate", "who": [4, 5], "do": "screen", "kind": "gate", "for": 3, "at": [0, 4.95]}},
+           {{"who": 3, "do": "cut", "off": [4, 5], "to": "top", "pace": "sprint" {through}}},
+           {{"who": 2, "do": "pass", "to": 3}}"#
+    );
+    found(GATE, &actions)
+}
+
+#[test]
+fn a_gate_that_is_still_before_the_chaser_is_in_time() {
+    let good = gate("");
+    has_no(&good, "gate-late");
+    has_no(&good, "gate-on-cutter");
+}
+
+#[test]
+fn a_chaser_on_the_hip_finds_the_gate_moving() {
+    let play = open(&text(
+        "",
+        GATE,
+        r#"{"id": "gate", "who": [4, 5], "do": "screen", "kind": "gate", "for": 3, "at": [0, 4.95]},
+           {"who": 3, "do": "cut", "off": [4, 5], "to": "top", "pace": "sprint"}"#,
+    ));
+    let settings = Settings {
+        chase: -0.25,
+        ..Settings::default()
+    };
+    let found = check(play.set(), play.court(), play.timeline(), &settings);
+    assert_eq!(numbers(&has(&found, "gate-late")), [4, 5]);
+}
+
+#[test]
+fn a_giver_who_stands_and_is_reached_hands_off_well() {
+    let players = r#""1": {"at": "left wing"}, "5": {"at": "top", "ball": true}"#;
+    let good = found(
+        players,
+        r#"{"who": 5, "do": "dribble", "kind": "dribble-at", "to": [-1.9, 6.5]},
+           {"who": 5, "do": "handoff", "to": 1},
+           {"who": 1, "do": "dribble", "to": "right elbow"}"#,
+    );
+    has_no(&good, "handoff-far");
+    has_no(&good, "giver-moves");
+    // The same with hands that reach less far, and a giver who must stand for longer.
+    let play = open(&text(
+        "",
+        players,
+        r#"{"who": 5, "do": "dribble", "kind": "dribble-at", "to": [-1.9, 6.5]},
+           {"who": 5, "do": "handoff", "to": 1},
+           {"who": 1, "do": "dribble", "to": "right elbow"}"#,
+    ));
+    let settings = Settings {
+        handoff: 0.01,
+        giver: 3.0,
+        ..Settings::default()
+    };
+    let found = check(play.set(), play.court(), play.timeline(), &settings);
+    has(&found, "handoff-far");
+    has(&found, "giver-moves");
+}
