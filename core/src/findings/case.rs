@@ -209,11 +209,12 @@ impl<'a> Case<'a> {
         })
     }
 
-    /// From when to when the counts of a live ball run: in play, and not yet shot.
+    /// From when to when the counts of a live ball run: in play, and not yet shot. What the picture
+    /// shows after the last action is no part of the set.
     #[must_use]
     pub fn live(&self) -> (f64, f64) {
         let from = self.throw_in.map_or(0.0, |t| t.1);
-        (from, self.shot.unwrap_or(self.timeline.duration()))
+        (from, self.goal)
     }
 }
 

@@ -41,42 +41,52 @@ fn a_screen_that_stands_for_long_is_scouted() {
     has(&early, "screen-early");
     let just = pin_down(
         "",
-        r#", "after": {"id": "pin", "edge": "set", "lag": 0.3, "mine": "plant"}"#,
+        r#", "after": {"id": "pin", "edge": "set", "lag": 0.2, "mine": "pass-by"}"#,
     );
     has_no(&just, "screen-early");
 }
 
 #[test]
 fn a_screener_who_goes_before_the_cutter_is_by_leaves_early() {
-    let actions = |cut: &str| {
+    let actions = |screen: &str, cut: &str| {
         format!(
-            r#"{{"id": "pin", "who": 4, "do": "screen", "kind": "pin-down", "for": 2, "at": [-4.9, 2.6]}},
+            r#"{{"id": "pin", "who": 4, "do": "screen", "kind": "pin-down", "for": 2, "at": [-4.9, 2.6] {screen}}},
                {{"id": "cut", "who": 2, "do": "cut", "off": 4, "to": "left slot"}},
                {{"who": 4, "do": "cut", "to": "left block" {cut}}}"#
         )
     };
     let early = r#", "free": true, "with": {"id": "cut", "edge": "pass-by", "lag": -0.15}"#;
-    let flawed = found(PLAYERS, &actions(early));
+    let flawed = found(PLAYERS, &actions(r#", "free": true"#, early));
     assert_eq!(numbers(&has(&flawed, "screen-left")), [4, 2]);
-    let good = found(PLAYERS, &actions(""));
+    let good = found(PLAYERS, &actions("", ""));
     has_no(&good, "screen-left");
     has_no(&good, "screen-stays");
     let long = r#", "after": {"id": "cut", "edge": "pass-by", "lag": 1.3}"#;
-    has(&found(PLAYERS, &actions(long)), "screen-stays");
+    has(&found(PLAYERS, &actions("", long)), "screen-stays");
 }
 
 #[test]
-fn a_wide_way_by_the_screen_is_loose() {
-    let wide = found(
+fn how_near_a_cutter_comes_by_is_measured_from_body_to_body() {
+    let play = open(&text(
+        "",
         PLAYERS,
         r#"{"who": 4, "do": "screen", "kind": "pin-down", "for": 2, "at": [-4.9, 2.6]},
-           {"who": 2, "do": "cut", "via": [[-6.6, 2.2], {"off": 4}, [-6.2, 3.4]], "to": "left slot"}"#,
-    );
-    let tight = pin_down("", "");
-    has_no(&tight, "loose-brush");
-    has_no(&tight, "through-the-screener");
-    // The way is laid by the screener's shoulder whatever stands beside it.
-    has_no(&wide, "through-the-screener");
+           {"who": 2, "do": "cut", "off": 4, "to": "left slot"}"#,
+    ));
+    let judged = |loose: f64, touch: f64| {
+        let settings = Settings {
+            loose,
+            touch,
+            ..Settings::default()
+        };
+        check(play.set(), play.court(), play.timeline(), &settings)
+    };
+    // Hips a hand's breadth apart: 0.56 m between the middles of two adults 0.52 m wide.
+    let good = judged(0.65, 1.0);
+    has_no(&good, "loose-brush");
+    has_no(&good, "through-the-screener");
+    has(&judged(0.5, 0.8), "loose-brush");
+    has(&judged(0.8, 1.2), "through-the-screener");
 }
 
 #[test]
