@@ -1,5 +1,6 @@
 //! What can be done about a finding: one edit of the set, shown only once it is proved.
 
+mod place;
 mod search;
 
 pub use search::with_cures;
