@@ -26,7 +26,12 @@ pub(super) fn bind(set: &Set) -> Vec<Binding> {
             continue;
         };
         for off in offs(action) {
-            let screen = next_unused(set, &out, cut, cutter, off.who);
+            let gives = handoff_of(set, cut, cutter, off.who).is_some();
+            let screen = if gives {
+                None
+            } else {
+                next_unused(set, &out, cut, cutter, off.who)
+            };
             let family = screen
                 .and_then(|s| set.action(s))
                 .and_then(|a| a.kind)
@@ -72,6 +77,9 @@ fn next_unused(
     let mut moved_on = false;
     for (id, action) in set.actions() {
         if !action.who.contains(&screener) {
+            // A hand-off brings its taker along.
+            moved_on |=
+                id < cut && action.verb == Verb::Handoff && action.receiver() == Some(screener);
             continue;
         }
         let mine = action.verb == Verb::Screen
@@ -107,13 +115,29 @@ fn waits_for(action: &Action, cut: ActionId) -> bool {
         .any(|t| t.to == cut && t.mine == Edge::Start)
 }
 
-/// The hand-off whose giver `cutter` comes to with the move `cut`, if any: the nearest one after
-/// the move that names both, before the cutter does anything else with the ball.
-pub(super) fn handoff_of(set: &Set, cut: ActionId, cutter: PlayerId, giver: PlayerId) -> bool {
-    set.actions().any(|(id, a)| {
+/// The hand-off of `giver` to which `cutter` comes with the move `cut`: one that names both, with
+/// nothing else of either between.
+pub(super) fn handoff_of(
+    set: &Set,
+    cut: ActionId,
+    cutter: PlayerId,
+    giver: PlayerId,
+) -> Option<ActionId> {
+    let mut actions = set.actions();
+    let found = actions.find(|(id, a)| {
+        let (first, last) = ((*id).min(cut), (*id).max(cut));
         a.verb == Verb::Handoff
             && a.actor() == Some(giver)
             && a.receiver() == Some(cutter)
-            && (id.beat.abs_diff(cut.beat) <= 1)
-    })
+            && last.beat - first.beat <= 1
+            && !set.actions().any(|(i, between)| {
+                i > first
+                    && i < last
+                    && !matches!(between.verb, Verb::Hold | Verb::Fake)
+                    && [giver, cutter]
+                        .iter()
+                        .any(|p| between.who.contains(p) || between.receiver() == Some(*p))
+            })
+    });
+    found.map(|(id, _)| id)
 }

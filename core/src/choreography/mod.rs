@@ -110,6 +110,8 @@ pub struct Transfer {
     pub target: Point,
     /// Of a pass: caught on the run. Of a hand-off: always.
     pub in_stride: bool,
+    /// Of a hand-off: only shown, the giver keeps the ball.
+    pub keeps: bool,
 }
 
 /// One thing a player does, in written order.

@@ -22,6 +22,7 @@ impl Layer<'_> {
             from: self.floor.of(who),
             target: self.floor.of(to),
             in_stride: in_stride && self.moved_last(to),
+            keeps: false,
         }));
         self.holder = Some(to);
         self.settle(who);
@@ -50,7 +51,9 @@ impl Layer<'_> {
         let Some(to) = action.receiver() else { return };
         let giver = self.floor.of(who);
         let comes = self.bindings.iter().any(|b| {
-            b.cutter == to && b.screener == who && bind::handoff_of(self.set, b.cut, to, who)
+            b.cutter == to
+                && b.screener == who
+                && bind::handoff_of(self.set, b.cut, to, who) == Some(id)
         });
         let target = if comes {
             self.floor.of(to)
@@ -64,8 +67,9 @@ impl Layer<'_> {
             from: giver,
             target,
             in_stride: true,
+            keeps: action.kind == Some(Kind::Keep),
         }));
-        self.holder = Some(to);
+        self.holder = crate::set::holder_after(self.holder, action);
         self.settle(who);
     }
 

@@ -34,7 +34,7 @@ impl Layer<'_> {
             Seed::Body { index, .. } => self.out.screens.get(*index).copied(),
             Seed::By(_) => None,
         });
-        let waits = first.filter(|s| !bind::handoff_of(self.set, id, who, s.who));
+        let waits = first.filter(|s| bind::handoff_of(self.set, id, who, s.who).is_none());
         let mut from_rest = false;
         if let (Some(first), false) = (waits, action.free) {
             from_rest = true;
@@ -183,7 +183,7 @@ impl Layer<'_> {
             let Some(binding) = next.next() else { continue };
             let index = self.screen_of(binding, self.floor.of(who), to);
             let side = off.side.or(action.side);
-            let gives = bind::handoff_of(self.set, id, who, off.who);
+            let gives = bind::handoff_of(self.set, id, who, off.who).is_some();
             if !gives {
                 self.out.uses.push(Use {
                     cutter: row,
@@ -303,6 +303,14 @@ impl Layer<'_> {
             || self.floor.of(binding.screener),
             |place| self.floor.resolve(place, binding.screener),
         );
+        let gives =
+            bind::handoff_of(self.set, binding.cut, binding.cutter, binding.screener).is_some();
+        if binding.screen.is_none()
+            && !gives
+            && let Some(index) = self.still_stands(binding.screener)
+        {
+            return index;
+        }
         let index = self.out.screens.len();
         self.out.screens.push(Screen {
             row: None,
@@ -312,13 +320,26 @@ impl Layer<'_> {
             shut_at: None,
             twin: None,
         });
-        let gives = bind::handoff_of(self.set, binding.cut, binding.cutter, binding.screener);
         match binding.screen {
             Some(s) => self.laid.push((s, binding.screener, index)),
             None if !gives => self.out.steps.push(Step::Stand(index)),
             None => {}
         }
         index
+    }
+
+    /// The body of a player who is used where they stand and who has done nothing since.
+    fn still_stands(&self, who: PlayerId) -> Option<usize> {
+        let by = |row: usize| self.out.rows.get(row).map(|r| r.who) == Some(who);
+        self.out.steps.iter().rev().find_map(|step| match step {
+            Step::Stand(i) => {
+                let body = self.out.screens.get(*i)?;
+                (body.who == who).then_some(body.row.is_none().then_some(*i))
+            }
+            Step::Leg(leg) => by(leg.row).then_some(None),
+            Step::Pass(t) | Step::Handoff(t) => (t.to == who || by(t.row)).then_some(None),
+            Step::Shot { row, .. } | Step::Still { row, .. } => by(*row).then_some(None),
+        })?
     }
 
     pub(super) fn leg(&mut self, mut leg: Leg) {

@@ -12,6 +12,10 @@ pub(super) const EXCHANGE: f64 = 0.1;
 /// source: two steps are no travel.
 const CARRIES: f64 = 0.45;
 
+/// The ball is picked up so long before it is passed, handed on or shot, where it is picked up at
+/// all. Common practice, no source.
+const PICK_UP: f64 = 0.2;
+
 /// One stay of the ball with one player.
 struct Stay {
     who: PlayerId,
@@ -112,7 +116,9 @@ fn stays(schedule: &Schedule, stay: &Stay, out: &mut Vec<BallSpan>) {
     let mut dribble: Option<(f64, f64)> = None;
     let rows = schedule.choreography.rows.iter().zip(&schedule.rows);
     for (_, times) in rows.filter(|(r, _)| r.who == who && r.verb == Verb::Dribble) {
-        if times.start < to - 1e-9 && times.end > from + 1e-9 {
+        // A dribble that began with an earlier ball, passed off before it ended, is over.
+        let this_ball = times.start > from - CARRIES;
+        if this_ball && times.start < to - 1e-9 && times.end > from + 1e-9 {
             let (a, b) = dribble.unwrap_or((times.start, times.end));
             dribble = Some((a.min(times.start), b.max(times.end)));
         }
@@ -140,7 +146,12 @@ fn stays(schedule: &Schedule, stay: &Stay, out: &mut Vec<BallSpan>) {
     };
     match dribble {
         Some((a, b)) => {
-            let (a, b) = (a.clamp(from, to), b.clamp(from, to));
+            let mut b = b.clamp(from, to);
+            if b < to {
+                b = b.min(to - PICK_UP);
+            }
+            let a = a.clamp(from, to);
+            let b = b.max(a);
             push(from, a, BallUse::Held(who));
             push(a, b, BallUse::Dribbled(who));
             push(b, to, BallUse::Held(who));

@@ -59,7 +59,7 @@ impl<'a> Weaver<'a> {
             Instant::new(block, At::Edge(Edge::Catch)),
         );
         let ball = if free && running == Some(self.ball.block) {
-            Instant::new(self.ball.block, At::Start)
+            self.got
         } else {
             self.ball.later(if self.caught { SECURE } else { 0.0 })
         };
@@ -85,25 +85,39 @@ impl<'a> Weaver<'a> {
             });
         } else {
             self.catch_at_spot(block, catch, to, free);
+            let open = OpenPass {
+                block,
+                transfer: *t,
+                run: None,
+            };
             if free {
-                self.out.free.push(OpenPass {
-                    block,
-                    transfer: *t,
-                    run: None,
-                });
+                self.out.free.push(open);
+            } else {
+                self.out.spots.push(open);
             }
         }
-        self.ball = catch;
+        (self.ball, self.got) = (catch, catch);
         self.caught = true;
         self.cue = Some(release);
         self.out.goal = Some(catch);
     }
 
     fn catch_at_spot(&mut self, block: usize, catch: Instant, to: PlayerId, free: bool) {
-        let there = self.last(to);
+        // Whoever stands as a screen can catch, but stays for the cutter.
+        let (mut there, mut stays) = (After::default(), After::default());
+        for i in self.last(to).iter() {
+            let stand = self.out.stands.iter().position(|s| *s == Some(i.block));
+            match stand.and_then(|s| self.set_at.get(s)) {
+                Some(set) => {
+                    stays = stays.and(After::one(i));
+                    there = there.and(*set);
+                }
+                None => there = there.and(After::one(i)),
+            }
+        }
         let ran = self.open.get(to.index()).is_some_and(Option::is_some);
         self.close(to);
-        let mut next = After::one(catch.later(LAND));
+        let mut next = After::one(catch.later(LAND)).and(stays);
         if free {
             next = next.and(there);
         } else {
@@ -134,11 +148,16 @@ impl<'a> Weaver<'a> {
         let ball = self.ball;
         self.wait(ball, Instant::new(block, At::Start), 0.0, 0, Why::Ball);
         self.then(Some(who), After::one(release.later(GIVE)));
+        self.handoffs.push((block, *t));
+        if t.keeps {
+            self.caught = true;
+            self.cue = Some(release);
+            return;
+        }
         if let Some(run) = self.open.get_mut(t.to.index()).and_then(Option::as_mut) {
             run.took = true;
         }
-        self.handoffs.push((block, *t));
-        self.ball = release;
+        (self.ball, self.got) = (release, release);
         self.caught = false;
         self.cue = Some(release);
         self.out.goal = Some(release);

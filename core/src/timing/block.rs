@@ -173,6 +173,8 @@ pub(super) struct Woven {
     pub stands: Vec<Option<usize>>,
     pub stride: Vec<OpenPass>,
     pub free: Vec<OpenPass>,
+    /// Passes to a receiver at rest.
+    pub spots: Vec<OpenPass>,
     /// Opening instant of each beat with its lag.
     pub openings: Vec<(Instant, f64)>,
     /// Of each hand-off's row: since when the giver stands.

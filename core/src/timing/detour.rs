@@ -1,7 +1,7 @@
 //! Round team mates who stand in the way.
 
 use super::schedule::{PlacedRun, Schedule};
-use crate::choreography::{Detour, Part};
+use crate::choreography::{Detour, Part, Step};
 use crate::math::{Listed, Point, Vec2, direction, distance, length};
 use crate::set::PlayerId;
 use alloc::vec::Vec;
@@ -119,9 +119,12 @@ fn uses(schedule: &Schedule, row: usize, who: PlayerId) -> bool {
     ch.uses
         .iter()
         .any(|u| u.cutter == row && ch.screens.get(u.screen).is_some_and(|s| s.who == who))
-        || schedule.transfers.iter().any(|t| {
-            t.handoff
-                && (Some(t.to) == mine && t.from == who || Some(t.from) == mine && t.to == who)
+        || ch.steps.iter().any(|step| match step {
+            Step::Handoff(t) => {
+                let from = ch.rows.get(t.row).map(|r| r.who);
+                Some(t.to) == mine && from == Some(who) || from == mine && t.to == who
+            }
+            _ => false,
         })
 }
 

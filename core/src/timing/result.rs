@@ -192,7 +192,7 @@ impl Solver<'_> {
             use crate::choreography::Step;
             let (t, handoff) = match step {
                 Step::Pass(t) => (t, false),
-                Step::Handoff(t) => (t, true),
+                Step::Handoff(t) if !t.keeps => (t, true),
                 _ => continue,
             };
             let time = |edge| self.woven.locate(&self.ch, t.row, edge, None).and_then(at);

@@ -1,7 +1,7 @@
 //! From waits to a schedule: earliest, catches in stride, just in time, slack.
 
 use super::ball::{WIND_UP, hand_time};
-use super::block::{At, Instant, OpenPass, Woven};
+use super::block::{At, Instant, OpenPass, Why, Woven};
 use super::cycle;
 use super::network::{Constraint, Earliest, Network, seconds, ticks};
 use super::schedule::Schedule;
@@ -104,10 +104,7 @@ impl Solver<'_> {
         let mut start = self.just_in_time(&solved);
         for _ in 0..FREE_ROUNDS {
             let mut moved = false;
-            for i in 0..self.woven.free.len() {
-                let Some(pass) = self.woven.free.get(i).copied() else {
-                    continue;
-                };
+            for pass in self.loose(&solved) {
                 let now = self.woven.offset(Instant {
                     block: pass.block,
                     at: At::Edge(Edge::Catch),
@@ -128,6 +125,26 @@ impl Solver<'_> {
             start = self.just_in_time(&solved);
         }
         Ok((solved, start))
+    }
+
+    /// Free passes, and those whose receiver cannot be where they were meant to be in time.
+    fn loose(&self, solved: &Solved) -> Vec<OpenPass> {
+        let missed = |pass: &OpenPass| {
+            solved.net.dropped().iter().any(|c| {
+                let wait = solved.waits.get(*c).and_then(|w| self.woven.waits.get(*w));
+                wait.is_some_and(|w| {
+                    w.to.block == pass.block && w.why == Why::Receiver
+                        || w.from.block == pass.block && w.why == Why::Stride
+                })
+            })
+        };
+        let mut loose = self.woven.free.clone();
+        for pass in self.woven.spots.iter().chain(&self.woven.stride) {
+            if missed(pass) {
+                loose.push(*pass);
+            }
+        }
+        loose
     }
 
     fn free_flight(&self, pass: &OpenPass, start: &[i64]) -> Option<f64> {

@@ -56,6 +56,8 @@ pub(super) struct Weaver<'a> {
     last: [After; 5],
     /// Since when the ball is with its holder.
     pub(super) ball: Instant,
+    /// When the holder got it.
+    pub(super) got: Instant,
     pub(super) caught: bool,
     opening: (Instant, f64),
     pub(super) cue: Option<Instant>,
@@ -83,6 +85,7 @@ impl<'a> Weaver<'a> {
             stands: vec![None; ch.screens.len()],
             stride: Vec::new(),
             free: Vec::new(),
+            spots: Vec::new(),
             openings: vec![(begin, 0.0)],
             givers: Vec::new(),
             goal: None,
@@ -96,6 +99,7 @@ impl<'a> Weaver<'a> {
             closed: Vec::new(),
             last: [After::one(begin); 5],
             ball: begin,
+            got: begin,
             caught: false,
             opening: (begin, 0.0),
             cue: None,
