@@ -3,6 +3,8 @@
 //! The steps come in written order; the steps of one player are their own order.
 
 mod bind;
+mod curl;
+mod feint;
 mod lay;
 mod place;
 mod post;

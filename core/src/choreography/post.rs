@@ -54,7 +54,7 @@ impl Layer<'_> {
             self.floor.of(a),
             self.floor.of(b),
             &limits,
-            slide_ends_in_time(&limits),
+            !gate || slide_ends_in_time(&limits),
         );
         let facing = if gate {
             screen::gate_facing(at, scene)
@@ -88,7 +88,7 @@ impl Layer<'_> {
                 self.floor.put(who, shut);
             }
         }
-        if let (true, [i, j]) = (gate, indices.as_slice()) {
+        if let [i, j] = indices.as_slice() {
             for (mine, other) in [(*i, *j), (*j, *i)] {
                 if let Some(screen) = self.out.screens.get_mut(mine) {
                     screen.twin = Some(other);
@@ -196,6 +196,7 @@ impl Layer<'_> {
             to,
             ball_screen,
             ball: self.ball(),
+            kind: action.kind,
         }
     }
 }

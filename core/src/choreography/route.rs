@@ -2,24 +2,25 @@
 
 use super::LegMark;
 use super::screen::Screen;
+use super::{curl, feint};
 use crate::court::Court;
-use crate::math::{Point, Vec2, direction, distance, rotated, unit};
+use crate::math::{Point, Vec2, direction, distance, rotated};
 use crate::path::Knot;
 use crate::set::{Edge, Kind, PlayerId};
 use alloc::vec::Vec;
 
 /// The cue to read a screen: so far before the pass-by. Common practice, no source.
 const CUE: f64 = 1.2;
-/// Length of the step that sells a cut the other way. Common practice, no source: 0.5–1 m.
-const SELL: f64 = 0.7;
-/// Length of the first leg of a V-cut. Common practice, no source: 1–2 m.
-const V_LEG: f64 = 1.3;
 /// Length of the walk that sets a screen up. Common practice, no source: 0.5–1.5 m.
 const SET_UP: f64 = 0.65;
-/// A curl keeps so far from the screener's middle. Common practice, no source: 0.6–0.9 m.
-const CURL: f64 = 0.75;
+/// A shallow cut keeps so far from a dribbler who comes the other way, a loop still farther.
+/// Common practice, no source: at least 1.5 m.
+const SHALLOW: f64 = 1.75;
+const LOOP: f64 = 2.2;
 /// A cutter who clears out passes in front of the ring at this distance.
 const RING_LANE: f64 = 1.3;
+/// A way that leaves a screen keeps so far from the screener's middle.
+const CLEAR: f64 = 0.62;
 /// A fade stops so far from the screener, a rejecting cutter turns so far before.
 const SHORT_OF_SCREEN: f64 = 0.8;
 
@@ -149,13 +150,19 @@ fn bends(w: &Wanted<'_>, r: &mut Route) {
     } else {
         Some(across * across.y.signum())
     };
+    let middle = before.midpoint(w.to);
+    let ring = if across.dot(Point::ZERO - middle) >= 0.0 {
+        across
+    } else {
+        -across
+    };
     let mut by = |share: f64, off: Vec2| {
         r.push(Knot::Smooth(before + (w.to - before) * share + off));
     };
     match w.kind {
         // Under the dribbler, and the same with a curl.
-        Some(Kind::Shallow) => high.into_iter().for_each(|h| by(0.5, h * -0.6)),
-        Some(Kind::Loop) => high.into_iter().for_each(|h| by(0.5, h * 0.9)),
+        Some(Kind::Shallow) => by(0.5, ring * SHALLOW.min(0.3 * long)),
+        Some(Kind::Loop) => by(0.5, ring * LOOP.min(0.4 * long)),
         // Out of the lane by way of the ring.
         Some(Kind::Through) if before.x * w.to.x < 0.0 => {
             r.push(Knot::Smooth(Point::new(0.0, RING_LANE)));
@@ -180,7 +187,6 @@ fn bends(w: &Wanted<'_>, r: &mut Route) {
 /// The steps that sell the cut before it goes where it goes.
 fn opening(w: &Wanted<'_>, r: &mut Route) {
     let screened = w.stops.iter().any(|s| matches!(s, Stop::Past(_)));
-    let toward = |p: Point| direction(p - w.from);
     match w.kind {
         Some(Kind::Backdoor) if w.flows => {
             if let Some(first) = r.knots.first_mut() {
@@ -188,26 +194,12 @@ fn opening(w: &Wanted<'_>, r: &mut Route) {
             }
             r.mark(Edge::Plant, None, 0, 0.0);
         }
-        Some(Kind::Backdoor) => {
-            if let Some(d) = toward(w.ball) {
-                r.plant(w.from + d * SELL);
+        Some(Kind::Basket | Kind::FortyFive) if w.flows => {}
+        kind => {
+            if let Some(at) = feint::plant(kind, w.from, w.to, w.ball, screened) {
+                r.plant(at);
             }
         }
-        Some(Kind::Basket | Kind::FortyFive) if !w.flows && !screened => {
-            if let (Some(d), Some(goal)) = (toward(w.ball), toward(w.to)) {
-                // Away from the ball, but not away from the ring: the cut then crosses the
-                // defender's face.
-                let step = direction(goal * 0.4 - d).unwrap_or(-d);
-                r.plant(w.from + step * SELL);
-            }
-        }
-        Some(Kind::VCut) => {
-            if let Some(d) = toward(Point::ZERO) {
-                r.plant(w.from + d * V_LEG);
-            }
-        }
-        Some(Kind::LCut) => r.plant(Point::new(w.from.x, w.to.y)),
-        _ => {}
     }
 }
 
@@ -217,30 +209,54 @@ fn pass_screen(w: &Wanted<'_>, pass: &Pass, r: &mut Route) {
     match w.kind {
         Some(Kind::Curl) => {
             r.past(pass, Knot::Toward(pass.at, pass.along));
-            let arm = direction(pass.at - s).unwrap_or(Vec2::new(1.0, 0.0));
-            let back = -unit(pass.screen.facing);
-            let turn = if arm.cross(back) >= 0.0 { 1.0 } else { -1.0 };
-            r.push(Knot::Smooth(
-                s + rotated(arm, turn * 60f64.to_radians()) * CURL,
-            ));
+            for knot in curl::round(s, pass.at, pass.along, w.to)
+                .into_iter()
+                .flatten()
+            {
+                r.push(knot);
+            }
         }
         Some(Kind::Fade) => {
             let at = s + direction(w.from - s).unwrap_or(Vec2::new(0.0, -1.0)) * SHORT_OF_SCREEN;
             r.past(pass, Knot::Plant(at));
             let knot = r.knots.len() - 1;
             r.mark(Edge::Plant, None, knot, 0.0);
+            round(s, at, w, r);
         }
         Some(Kind::Reject) => {
             let d = distance(w.from, s);
             let go = (d - SHORT_OF_SCREEN).max(0.3 * d);
             if let Some(way) = direction(s - w.from) {
-                r.past(pass, Knot::Plant(w.from + way * go));
+                let at = w.from + way * go;
+                r.past(pass, Knot::Plant(at));
                 let knot = r.knots.len() - 1;
                 r.mark(Edge::Plant, None, knot, 0.0);
+                round(s, at, w, r);
             }
         }
         _ => r.past(pass, Knot::Toward(pass.at, pass.along)),
     }
+}
+
+/// Round the body at `s` where the way out of the plant would run through it: a fade on the outside,
+/// others on the shorter side, else away from the ball.
+fn round(s: Point, at: Point, w: &Wanted<'_>, r: &mut Route) {
+    let Some(way) = direction(w.to - at) else {
+        return;
+    };
+    let (ahead, beside) = ((s - at).dot(way), way.cross(s - at));
+    if ahead <= 0.0 || ahead >= distance(at, w.to) || beside.abs() >= CLEAR {
+        return;
+    }
+    let across = Vec2::new(way.y, -way.x);
+    let side = if w.kind == Some(Kind::Fade) {
+        across.dot(s - Point::ZERO)
+    } else if beside.abs() > 1e-6 {
+        beside
+    } else {
+        across.dot(s - w.ball)
+    };
+    r.push(Knot::Toward(s + across * CLEAR.copysign(side), way));
 }
 
 /// Where the walk that sets a screen up ends: away from the use side, inside the court, clear of

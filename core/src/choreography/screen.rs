@@ -4,10 +4,15 @@ use super::bind::Binding;
 use crate::athlete::Limits;
 use crate::guard::{Guarded, drawn, nominal};
 use crate::math::{Point, Vec2, angle_of, direction, distance, length, unit};
-use crate::set::{Action, Family, OffSide, PlayerId};
+use crate::set::{Action, Family, Kind, OffSide, PlayerId};
 
 /// Clearance between hips at a brush, metres: shoulder to hip, a hand's breadth.
 const BRUSH: f64 = 0.04;
+/// A ball screen stands so far from the defender's middle. Common practice, no source.
+const BESIDE: f64 = 0.75;
+/// How far a ball screen looks past the defender's middle, away from the ring: about 20°.
+/// Common practice, no source.
+const HIP: f64 = 0.36;
 /// Gap between the inner shoulders of an open gate. Common practice, no source.
 const OPEN_GAP: f64 = 0.80;
 /// The same when it is shut.
@@ -28,7 +33,7 @@ pub struct Screen {
     pub facing: f64,
     /// Of a gate's post: where it slides to when it shuts.
     pub shut_at: Option<Point>,
-    /// Of a gate: the screen index of the other post.
+    /// Of two who stand as one, a gate or a double screen: the screen index of the other.
     pub twin: Option<usize>,
 }
 
@@ -43,6 +48,8 @@ pub(super) struct Scene {
     pub ball_screen: bool,
     /// Where the ball is.
     pub ball: Point,
+    /// The trade's name of the screen.
+    pub kind: Option<Kind>,
 }
 
 impl Scene {
@@ -59,16 +66,26 @@ impl Scene {
 }
 
 /// Which way the screener's chest looks: square to the way of the screened defender.
-///
-/// Off the ball the chest looks at the defender and the back at the catch: the bisector of the two
-/// directions. On the ball the chest looks at the defender's hip.
 /// Common practice, no source.
 pub(super) fn facing(at: Point, scene: &Scene) -> f64 {
-    let x = direction(scene.defender() - at);
-    let n = if scene.ball_screen {
-        x
+    let ring = direction(at - Point::ZERO).unwrap_or(Vec2::new(0.0, 1.0));
+    match scene.kind {
+        // The back to the basket; the back to the baseline.
+        Some(Kind::Flat) => angle_of(ring),
+        Some(Kind::StepUp) => angle_of(Vec2::new(0.0, 1.0)),
+        _ => toward(at, scene.defender(), scene.to, scene.ball_screen),
+    }
+}
+
+/// Off the ball the chest looks at the defender `x` and the back at the catch `c`: the bisector of
+/// the two directions. On the ball it looks at the hip of the defender that is farther from the
+/// ring, so that the shoulders point the dribbler downhill.
+pub(super) fn toward(at: Point, x: Point, c: Point, ball_screen: bool) -> f64 {
+    let (x, c) = (direction(x - at), direction(c - at));
+    let n = if ball_screen {
+        let out = direction(at - Point::ZERO).unwrap_or(Vec2::ZERO);
+        x.and_then(|x| direction(x + HIP * out))
     } else {
-        let c = direction(scene.to - at);
         match (x, c) {
             (Some(x), Some(c)) => direction(x - c).or(Some(x)),
             (x, c) => x.or(c.map(|c| -c)),
@@ -82,8 +99,13 @@ pub(super) fn default_place(scene: &Scene, binding: &Binding) -> Point {
     let x = scene.defender();
     let way = direction(scene.to - scene.from).unwrap_or(Vec2::new(0.0, 1.0));
     match binding.family {
+        // Behind the on-ball defender.
+        Some(Family::Ball) if scene.kind == Some(Kind::Flat) => {
+            x + direction(Point::ZERO - x).unwrap_or(-way) * BESIDE
+        }
+        Some(Family::Ball) if scene.kind == Some(Kind::StepUp) => x - Vec2::new(0.0, BESIDE),
         // Beside the on-ball defender, on the side to which the dribbler goes.
-        Some(Family::Ball) => x + side_of(way, scene.to - x) * 0.75,
+        Some(Family::Ball) => x + side_of(way, scene.to - x) * BESIDE,
         _ => x + direction(scene.to - x).unwrap_or(way) * 0.9,
     }
 }
@@ -134,7 +156,7 @@ pub(super) fn brush(
     cutter: &Limits,
     screener: &Limits,
 ) -> (Point, Vec2) {
-    let gap = 0.5 * (cutter.shoulder + screener.shoulder) + BRUSH;
+    let gap = gap(cutter, screener);
     let ahead = direction(screen.at - from).zip(direction(to - screen.at));
     let along = ahead
         .and_then(|(a, b)| direction(a + b))
@@ -142,31 +164,50 @@ pub(super) fn brush(
         .unwrap_or_else(|| -unit(screen.facing));
     let across = Vec2::new(along.y, -along.x);
     let (a, b) = (screen.at + across * gap, screen.at - across * gap);
-    let (near, far) = if length(a.to_vec2()) <= length(b.to_vec2()) {
-        (a, b)
-    } else {
-        (b, a)
-    };
-    let left_first = if a.x <= b.x { (a, b) } else { (b, a) };
-    let at = match side {
-        Some(OffSide::Over) => far,
-        Some(OffSide::Under) => near,
-        Some(OffSide::Left) => left_first.0,
-        Some(OffSide::Right) => left_first.1,
-        Some(OffSide::Between) | None => {
-            let way = |p: Point| distance(from, p) + distance(p, to);
-            let (wa, wb) = (way(a), way(b));
-            // A tie within a centimetre goes to the high side: the same on both sides of the court.
-            if (wa - wb).abs() < 0.01 {
-                far
-            } else if wa < wb {
-                a
-            } else {
-                b
-            }
+    let first = on_side(side, a, b).unwrap_or_else(|| {
+        let way = |p: Point| distance(from, p) + distance(p, to);
+        let (wa, wb) = (way(a), way(b));
+        // A tie within a centimetre goes to the high side: the same on both sides of the court.
+        if (wa - wb).abs() < 0.01 {
+            on_side(Some(OffSide::Over), a, b).unwrap_or(true)
+        } else {
+            wa < wb
         }
-    };
-    (at, along)
+    });
+    (if first { a } else { b }, along)
+}
+
+/// Middle to middle at a brush.
+pub(super) fn gap(cutter: &Limits, screener: &Limits) -> f64 {
+    0.5 * (cutter.shoulder + screener.shoulder) + BRUSH
+}
+
+/// Where two who stand shoulder to shoulder are passed: round the end of the wall, from the chests
+/// to the backs.
+pub(super) fn round_wall(
+    [a, b]: [&Screen; 2],
+    from: Point,
+    to: Point,
+    side: Option<OffSide>,
+    gap: f64,
+) -> (Point, Vec2) {
+    let across = direction(a.at - b.at).unwrap_or(Vec2::new(1.0, 0.0));
+    let (p, q) = (a.at + across * gap, b.at - across * gap);
+    let way = |e: Point| distance(from, e) + distance(e, to);
+    let first = on_side(side, p, q).unwrap_or_else(|| way(p) < way(q));
+    (if first { p } else { q }, -unit(a.facing))
+}
+
+/// Whether `a` rather than `b` lies on the written side of a screener; `None`: nothing is written.
+pub(super) fn on_side(side: Option<OffSide>, a: Point, b: Point) -> Option<bool> {
+    let high = length(a.to_vec2()) > length(b.to_vec2());
+    match side? {
+        OffSide::Over => Some(high),
+        OffSide::Under => Some(!high),
+        OffSide::Left => Some(a.x <= b.x),
+        OffSide::Right => Some(a.x > b.x),
+        OffSide::Between => None,
+    }
 }
 
 /// Which screen family an action belongs to, where it has a kind.

@@ -1,5 +1,7 @@
 //! Each kind as a coach would check it on the floor.
 
+mod ways;
+
 use crate::math::{Point, Vec2, angle_of, direction, distance, turn_between, unit};
 use crate::play::{Options, Play};
 use crate::set::{Edge, PlayerId};

@@ -1,6 +1,7 @@
 //! Cuts and dribbles: whose screens they pass, where they plant, how hard they are run.
 
 use super::bind::{self, Binding};
+use super::curl;
 use super::lay::Layer;
 use super::route::{self, Pass, Stop, Wanted};
 use super::screen::{self, Scene, Screen};
@@ -43,7 +44,7 @@ impl Layer<'_> {
                 from = self.set_up(row, who, from, first.at);
             }
         }
-        let stops = self.stops(&seeds, from, to, who);
+        let stops = self.stops(&seeds, from, to, (who, action.kind));
         let flows = self.moved_last(who) && !from_rest && !waits_to_start(action);
         let wanted = Wanted {
             kind: action.kind,
@@ -182,7 +183,7 @@ impl Layer<'_> {
             };
             let Some(binding) = next.next() else { continue };
             let index = self.screen_of(binding, self.floor.of(who), to);
-            let side = off.side.or(action.side);
+            let side = off.side.or(action.side).or(usual_side(action.kind));
             let gives = bind::handoff_of(self.set, id, who, off.who).is_some();
             if !gives {
                 self.out.uses.push(Use {
@@ -204,7 +205,13 @@ impl Layer<'_> {
     }
 
     /// The points of the way itself, from where the burst starts.
-    fn stops(&self, seeds: &[Seed], mut from: Point, to: Point, who: PlayerId) -> Vec<Stop> {
+    fn stops(
+        &self,
+        seeds: &[Seed],
+        mut from: Point,
+        to: Point,
+        (who, kind): (PlayerId, Option<Kind>),
+    ) -> Vec<Stop> {
         let mut stops: Vec<Stop> = Vec::new();
         for (i, seed) in seeds.iter().enumerate() {
             let next = seeds.get(i + 1).map_or(to, |s| match s {
@@ -227,7 +234,7 @@ impl Layer<'_> {
                     if known {
                         continue;
                     }
-                    self.pass_of(body, from, next, *side, who)
+                    self.pass_of(body, from, next, *side, (who, kind))
                 }
             };
             from = pass.at;
@@ -243,9 +250,20 @@ impl Layer<'_> {
         from: Point,
         next: Point,
         side: Option<OffSide>,
-        who: PlayerId,
+        (who, kind): (PlayerId, Option<Kind>),
     ) -> Pass {
         let twin = body.twin.and_then(|t| self.out.screens.get(t));
+        let gap = screen::gap(self.floor.limits(who), self.floor.limits(body.who));
+        if let Some(twin) = twin.filter(|t| distance(body.at, t.at) < 2.0 * gap - 0.1) {
+            let (at, along) = screen::round_wall([body, twin], from, next, side, gap);
+            return Pass {
+                who: body.who,
+                at,
+                screen: *body,
+                along,
+                with: Some(twin.who),
+            };
+        }
         let outer = match (twin, side) {
             (Some(twin), Some(OffSide::Left)) => {
                 Some(if body.at.x <= twin.at.x { body } else { twin })
@@ -269,7 +287,12 @@ impl Layer<'_> {
         // Round a gate, its outer post is the one that counts.
         let post = outer.unwrap_or(body);
         let (mine, theirs) = (self.floor.limits(who), self.floor.limits(post.who));
-        let (at, along) = screen::brush(post, from, next, side, mine, theirs);
+        let choose = |a, b| screen::on_side(side, a, b);
+        let curl = (kind == Some(Kind::Curl))
+            .then(|| curl::entry(post.at, from, next, gap, choose))
+            .flatten();
+        let (at, along) =
+            curl.unwrap_or_else(|| screen::brush(post, from, next, side, mine, theirs));
         Pass {
             who: body.who,
             at,
@@ -294,6 +317,7 @@ impl Layer<'_> {
             to,
             ball_screen: false,
             ball: self.ball(),
+            kind: None,
         };
         let written = binding
             .screen
@@ -376,6 +400,11 @@ fn skips_set_up(kind: Option<Kind>) -> bool {
                 | Kind::Split
         )
     )
+}
+
+/// On which side a kind goes by where nothing is written.
+fn usual_side(kind: Option<Kind>) -> Option<OffSide> {
+    (kind == Some(Kind::OverTheElbows)).then_some(OffSide::Over)
 }
 
 /// How hard a kind is run where nothing is written. Common practice, no source.

@@ -221,9 +221,7 @@ impl Weaver<'_> {
             };
             let lead = match r.kind {
                 Some(Kind::Fill) => self.leaver(row, mine.block),
-                Some(Kind::Lift | Kind::Drift) => self
-                    .earlier(row, |o| o.verb == Verb::Dribble && o.id.beat == r.id.beat)
-                    .map(|i| (i, 0.0)),
+                Some(Kind::Lift | Kind::Drift) => self.drive(r).map(|i| (i, 0.0)),
                 Some(Kind::Split) => self
                     .earlier(row, |o| o.kind == Some(Kind::Split) && o.who != r.who)
                     .map(|i| (i, SPLIT)),
@@ -238,6 +236,13 @@ impl Weaver<'_> {
     /// The start of the latest earlier row of that sort.
     fn earlier(&self, row: usize, like: impl Fn(&Row) -> bool) -> Option<Instant> {
         let found = (0..row).rev().find(|o| self.row(*o).is_some_and(&like))?;
+        self.out.locate(self.ch, found, Edge::Start, None)
+    }
+
+    /// The start of the first dribble of that row's beat, wherever it is written.
+    fn drive(&self, r: &Row) -> Option<Instant> {
+        let drives = |o: &Row| o.verb == Verb::Dribble && o.id.beat == r.id.beat && o.who != r.who;
+        let found = (0..self.ch.rows.len()).find(|o| self.row(*o).is_some_and(drives))?;
         self.out.locate(self.ch, found, Edge::Start, None)
     }
 

@@ -47,3 +47,6 @@ pub fn build(set: &Set, court: &Court) -> Result<Schedule, Faults> {
         detours.extend(more);
     }
 }
+
+#[cfg(test)]
+mod tests;
