@@ -41,6 +41,10 @@ pub fn nominal(player: Guarded, ball: Point) -> Point {
     q.lerp(Point::ZERO, sag)
 }
 
+/// Added to the reaction of a defender who does not see the own man, seconds: the nominal chaser
+/// through a screen is so much behind. Common practice, no source.
+pub const UNSEEN: f64 = 0.15;
+
 /// A man about to use a screen draws the own defender as near as this, metres.
 const DRAWN: f64 = 0.9;
 

@@ -14,11 +14,9 @@ use backcut::court::{Court, RuleSet};
 use backcut::document::LIMITS;
 use backcut::fault::Faults;
 use backcut::play::{Options, Play as Core};
-use backcut::scene::{self, Item, Scene, StripGeometry, StripView, View};
+use backcut::scene::{self, Item, Scene, StripView, View};
 use backcut::set::PlayerId;
-use backcut::strip::{self, Strip};
 use backcut::timeline::Frame;
-use backcut::words;
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 use web_sys::CanvasRenderingContext2d as Context;
@@ -28,9 +26,6 @@ use web_sys::CanvasRenderingContext2d as Context;
 #[derive(Debug)]
 pub struct Play {
     core: Core,
-    strip: Strip,
-    /// As much of the court as the set needs; only its width and whom it follows change.
-    view: View,
     frame: Frame,
     buffer: Buffer,
     /// Kept between frames, so that its list need not grow anew.
@@ -112,19 +107,19 @@ impl Play {
     #[wasm_bindgen(js_name = beatTitle)]
     #[must_use]
     pub fn beat_title(&self, beat: usize) -> String {
-        words::beat_title(self.core.set(), beat)
+        self.core.beat_title(beat)
     }
 
     /// What happens in a beat, in a coach's words.
     #[must_use]
     pub fn caption(&self, beat: usize) -> String {
-        words::beat(self.core.set(), Some(self.core.timeline()), beat)
+        self.core.caption(beat)
     }
 
     /// The picture at `t` in words.
     #[must_use]
     pub fn describe(&self, t: f64) -> String {
-        words::describe(self.core.timeline(), self.core.set(), t)
+        self.core.describe(t)
     }
 
     /// Fills the frame buffer with the instant `t`.
@@ -172,7 +167,7 @@ impl Play {
     /// Paints the court without anybody on it.
     #[wasm_bindgen(js_name = paintCourt)]
     pub fn paint_court(&self, context: &Context, palette: &Palette, width: f64, density: f64) {
-        let scene = scene::court(self.core.court(), &self.view(width, 0));
+        let scene = self.core.court_scene(&self.view(width, 0));
         paint(&scene, context, palette, density);
     }
 
@@ -188,8 +183,7 @@ impl Play {
         follow: u8,
     ) {
         let view = self.view(width, follow);
-        let (timeline, set, court) = (self.core.timeline(), self.core.set(), self.core.court());
-        scene::movers(timeline, set, court, t, &view, &mut self.movers);
+        self.core.movers_scene(t, &view, &mut self.movers);
         paint(&self.movers, context, palette, density);
     }
 
@@ -199,7 +193,7 @@ impl Play {
     #[must_use]
     pub fn strip_geometry(&self, width: f64, follow: u8, folded: bool) -> Vec<f64> {
         let view = strip_view(width, None, follow, folded, false);
-        let g = StripGeometry::of(&self.strip, &view);
+        let g = self.core.strip_geometry(&view);
         vec![g.left, g.right, g.header, g.ruler, g.height]
     }
 
@@ -221,21 +215,21 @@ impl Play {
         to_come: bool,
     ) {
         let view = strip_view(width, Some(beat), follow, folded, to_come);
-        paint(&scene::strip(&self.strip, &view), context, palette, density);
+        paint(&self.core.strip_scene(&view), context, palette, density);
     }
 
     /// Height of the key of marks.
     #[wasm_bindgen(js_name = keyHeight)]
     #[must_use]
     pub fn key_height(&self, width: f64) -> f64 {
-        scene::key(self.core.set(), width).height
+        self.core.key_scene(width).height
     }
 
     /// The words of the key, one a mark.
     #[wasm_bindgen(getter, js_name = keyWords)]
     #[must_use]
     pub fn key_words(&self) -> Vec<String> {
-        let items = scene::key(self.core.set(), f64::from(u16::MAX)).items;
+        let items = self.core.key_scene(f64::from(u16::MAX)).items;
         let words = items.into_iter().filter_map(|item| match item {
             Item::Text { text, .. } => Some(text),
             _ => None,
@@ -246,7 +240,7 @@ impl Play {
     /// Paints the key of marks.
     #[wasm_bindgen(js_name = paintKey)]
     pub fn paint_key(&self, context: &Context, palette: &Palette, width: f64, density: f64) {
-        let scene = scene::key(self.core.set(), width);
+        let scene = self.core.key_scene(width);
         paint(&scene, context, palette, density);
     }
 }
@@ -254,8 +248,6 @@ impl Play {
 impl Play {
     fn of(core: Core) -> Self {
         Self {
-            strip: strip::build(core.timeline(), core.set()),
-            view: View::of(core.timeline(), core.court(), 1.0),
             frame: Frame::default(),
             buffer: Box::new([0.0; LENGTH]),
             movers: Scene::default(),
@@ -265,9 +257,8 @@ impl Play {
 
     fn view(&self, width: f64, follow: u8) -> View {
         View {
-            width_px: View::new(width).width_px,
             follow: mask(follow),
-            ..self.view
+            ..self.core.view(width)
         }
     }
 }

@@ -3,7 +3,7 @@
 use super::bind::{self, Binding};
 use super::place::Floor;
 use super::screen::{self};
-use super::{Choreography, Detour, Row, Step};
+use super::{Choreography, Revision, Row, Step};
 use crate::athlete::Limits;
 use crate::court::Court;
 use crate::math::{Point, distance};
@@ -14,9 +14,9 @@ use alloc::vec::Vec;
 const FAKE: f64 = 0.35;
 const HOLD: f64 = 0.5;
 
-/// Lays the main line of a set on `court`, led round standing team mates by `detours`.
+/// Lays the main line of a set on `court`, as `revision` has it.
 #[must_use]
-pub fn lay(set: &Set, court: &Court, detours: &[Detour]) -> Choreography {
+pub fn lay(set: &Set, court: &Court, revision: &Revision) -> Choreography {
     let limits = PlayerId::ALL.map(|p| {
         set.player(p)
             .and_then(|p| p.level)
@@ -36,7 +36,7 @@ pub fn lay(set: &Set, court: &Court, detours: &[Detour]) -> Choreography {
         set,
         floor,
         bindings: bind::bind(set),
-        detours,
+        revision,
         holder: set.first_holder(),
         laid: Vec::new(),
         last_move: [None; 5],
@@ -60,7 +60,7 @@ pub(super) struct Layer<'a> {
     pub(super) set: &'a Set,
     pub(super) floor: Floor<'a>,
     pub(super) bindings: Vec<Binding>,
-    pub(super) detours: &'a [Detour],
+    pub(super) revision: &'a Revision,
     pub(super) holder: Option<PlayerId>,
     /// Screens laid so far, by action and screener.
     pub(super) laid: Vec<(ActionId, PlayerId, usize)>,

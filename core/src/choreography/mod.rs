@@ -158,6 +158,15 @@ pub struct Choreography {
     pub starts: [Option<Point>; 5],
 }
 
+/// What a first schedule has shown to be needed.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Revision {
+    /// Ways round team mates who stand.
+    pub detours: Vec<Detour>,
+    /// Gates that could not be still before the nominal chaser comes: they only stand closer.
+    pub late_gates: Vec<ActionId>,
+}
+
 /// A point that a leg is led through to miss a standing team mate.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Detour {

@@ -4,8 +4,8 @@ use super::bind;
 use super::lay::Layer;
 use super::screen::{self, Scene, Screen};
 use super::{Leg, LegMark, Part, Step};
-use crate::athlete::{Effort, Limits, Pace};
-use crate::math::{Point, sqrt};
+use crate::athlete::{Effort, Pace};
+use crate::math::Point;
 use crate::path::Knot;
 use crate::set::{Action, ActionId, Edge, Family, Kind, OffSide, PlayerId, SetPlace, Target, Via};
 use alloc::vec::Vec;
@@ -54,7 +54,7 @@ impl Layer<'_> {
             self.floor.of(a),
             self.floor.of(b),
             &limits,
-            !gate || slide_ends_in_time(&limits),
+            !self.revision.late_gates.contains(&id),
         );
         let facing = if gate {
             screen::gate_facing(at, scene)
@@ -199,13 +199,4 @@ impl Layer<'_> {
             kind: action.kind,
         }
     }
-}
-
-/// Whether a gate that opened at its usual gap can be still before a chaser who trails by a
-/// reaction and an eighth of a second gets there.
-fn slide_ends_in_time(limits: &Limits) -> bool {
-    let slide = 0.36;
-    let (a, b) = (limits.v_max / limits.tau, limits.brake);
-    let takes = sqrt(2.0 * slide * (a + b) / (a * b));
-    takes <= limits.reaction + 0.25
 }

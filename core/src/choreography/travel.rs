@@ -368,6 +368,7 @@ impl Layer<'_> {
 
     pub(super) fn leg(&mut self, mut leg: Leg) {
         for d in self
+            .revision
             .detours
             .iter()
             .filter(|d| d.row == leg.row && d.part == leg.part)

@@ -6,12 +6,11 @@ use super::coverage::{self, Order};
 use super::offence::{Bodies, Step};
 use super::place::{Eyes, Manner, inside};
 use super::simulate::{Defender, Simulation};
+use crate::guard::UNSEEN;
 use crate::math::{Point, Vec2, direction, length, unit};
 use crate::set::{Deed, PlayerId};
 
-/// Added to the reaction while the own man is behind the back, and while the head is turned as the
-/// file says, seconds.
-const UNSEEN: f64 = 0.15;
+/// Added to the reaction while the head is turned as the file says, seconds.
 const TURNED: f64 = 0.25;
 /// Cosine of half the field of view (100°): farther off the nose, a man is not seen.
 const VIEW: f64 = -0.17;

@@ -89,7 +89,7 @@ impl Default for Settings {
             waits: 1.5,
             early: 0.1,
             feet: 0.2,
-            chase: 0.15,
+            chase: crate::guard::UNSEEN,
             loose: 0.80,
             touch: 0.80,
             square: 30f64.to_radians(),

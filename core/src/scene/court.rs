@@ -2,7 +2,7 @@
 
 use super::shape::{Draw, lines, push_lines, rect, sans};
 use super::view::{Camera, View};
-use super::{Anchor, Area, Item, Role, Scene, TextStyle};
+use super::{Anchor, Item, Role, Scene, TextStyle};
 use crate::court::{Court, LineRole};
 use crate::math::{BezPath, Point};
 use alloc::vec::Vec;
@@ -28,18 +28,8 @@ pub fn court(court: &Court, view: &View) -> Scene {
 
 /// Paper, lane and lines as `camera` sees them.
 pub(super) fn floor(court: &Court, camera: &Camera, out: &mut Vec<Item>) {
-    let marks = court.marks();
     out.fill(rect(camera.area), Role::Paper);
-    let corner = camera.px(Point::new(-marks.lane, -marks.baseline));
-    out.fill(
-        rect(Area {
-            x: corner.x,
-            y: corner.y,
-            width: 2.0 * marks.lane * camera.scale,
-            height: (marks.baseline + marks.free_throw) * camera.scale,
-        }),
-        Role::Lane,
-    );
+    out.fill(camera.path(&court.lane_area()), Role::Lane);
     for line in court.lines() {
         let (role, least) = match line.role {
             LineRole::Ring => (Role::Ink, 1.6),

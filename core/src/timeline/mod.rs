@@ -192,16 +192,6 @@ impl Timeline {
     /// The part of that way that is behind the player at `t`.
     #[must_use]
     pub fn trail_until(&self, action: usize, t: f64) -> BezPath {
-        self.trail_part(action, t, true)
-    }
-
-    /// The part of that way that is still ahead of the player at `t`.
-    #[must_use]
-    pub fn trail_from(&self, action: usize, t: f64) -> BezPath {
-        self.trail_part(action, t, false)
-    }
-
-    fn trail_part(&self, action: usize, t: f64, behind: bool) -> BezPath {
         let mut out = BezPath::new();
         let Some(trail) = self.trails.get(action).and_then(Option::as_ref) else {
             return out;
@@ -210,19 +200,20 @@ impl Timeline {
             return out;
         };
         for (run, s0, s1) in &trail.pieces {
-            let Some(placed) = mover.runs.get(*run) else {
+            let Some(placed) = mover.runs.get(*run).filter(|r| r.start <= t) else {
                 continue;
             };
             let now = placed.run.law().at(t - placed.start).s.clamp(*s0, *s1);
-            let (a, b) = if t < placed.start {
-                if behind { (*s0, *s0) } else { (*s0, *s1) }
-            } else if behind {
-                (*s0, now)
-            } else {
-                (now, *s1)
-            };
-            if b - a > 1e-3 {
-                out.extend(placed.run.path().between(a, b).elements().iter().copied());
+            if now - s0 > 1e-3 {
+                out.extend(
+                    placed
+                        .run
+                        .path()
+                        .between(*s0, now)
+                        .elements()
+                        .iter()
+                        .copied(),
+                );
             }
         }
         out

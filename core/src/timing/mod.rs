@@ -3,13 +3,14 @@
 //! A row alternates runs and waits. A run is rigid: one unknown, its start. What waits for what is
 //! woven from the written order (`weave`), the earliest schedule and the just-in-time one come from
 //! a simple temporal network (`network`), catches in stride and detours are found in rounds around
-//! it (`solve`, `detour`).
+//! it (`solve`, `detour`, `gate`).
 
 mod ball;
 mod block;
 mod bond;
 mod cycle;
 mod detour;
+mod gate;
 pub mod network;
 mod result;
 mod run;
@@ -21,13 +22,12 @@ mod weave;
 pub use run::{Run, RunLeg, RunMark};
 pub use schedule::{PlacedRun, RowTimes, Schedule, ScreenTimes, TieTimes, TransferTimes};
 
-use crate::choreography;
+use crate::choreography::{self, Revision};
 use crate::court::Court;
 use crate::fault::Faults;
 use crate::set::Set;
-use alloc::vec::Vec;
 
-/// Rounds of leading ways round standing team mates.
+/// Rounds of laying anew: ways led round standing team mates, gates that would be late.
 const ROUNDS: usize = 4;
 
 /// The schedule of a set's main line on `court`.
@@ -36,15 +36,19 @@ const ROUNDS: usize = 4;
 /// `contradictory-waits`: written ties that ask for more time than there is, told as the chain of
 /// waits with each tie's place in the file and the seconds that are missing.
 pub fn build(set: &Set, court: &Court) -> Result<Schedule, Faults> {
-    let mut detours = Vec::new();
+    let mut revision = Revision::default();
+    let mut rounds = 0;
     loop {
-        let choreography = choreography::lay(set, court, &detours);
+        let choreography = choreography::lay(set, court, &revision);
         let schedule = solve::solve(set, choreography)?;
-        let more = detour::needed(&schedule, &detours);
-        if more.is_empty() || detours.len() >= ROUNDS * 25 {
+        let detours = detour::needed(&schedule, &revision.detours);
+        let gates = gate::late(set, &schedule);
+        if rounds == ROUNDS || detours.is_empty() && gates.is_empty() {
             return Ok(schedule);
         }
-        detours.extend(more);
+        revision.detours.extend(detours);
+        revision.late_gates.extend(gates);
+        rounds += 1;
     }
 }
 
