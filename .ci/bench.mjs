@@ -54,7 +54,7 @@ async function measure(name) {
   const play = Play.open(bytes, undefined, undefined, false);
   const canvas = new OffscreenCanvas(800, 600);
   const context = canvas.getContext("2d");
-  const palette = new Palette(Array(16).fill("#123"), "serif", "sans-serif");
+  const palette = new Palette(Array(16).fill("#123").join("\n"), "serif", "sans-serif");
   const step = play.duration / 600;
   const draw = median(21, 25, (i) => play.paintMovers(context, palette, 800, 1, i * step, 1));
   return [open, draw];

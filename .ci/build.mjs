@@ -1,62 +1,83 @@
-// Builds the package: wasm by wasm-pack, then one minified module beside a wasm file that carries
-// its hash in its name.
+// Builds the package: two wasm modules by wasm-pack, each beside one minified module and with its
+// hash in its name.
 //
-//     wasm/pkg/raw/                 what wasm-pack makes; the sources in wasm/js import it
-//     wasm/pkg/backcut.js           what a page loads
-//     wasm/pkg/backcut_bg-HASH.wasm what that loads
-//     wasm/pkg/types/               its types
+//     wasm/pkg/raw/, wasm/pkg/full/   what wasm-pack makes; the sources in wasm/js import it
+//     wasm/pkg/backcut.js             what a page loads
+//     wasm/pkg/backcut_bg-HASH.wasm   what that loads
+//     wasm/pkg/full-HASH.js           what that loads when it is asked for more
+//     wasm/pkg/full_bg-HASH.wasm      what that loads
+//     wasm/pkg/types/                 its types
 
 import { createHash } from "node:crypto";
-import { copyFileSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { root, run } from "./process.mjs";
 import { setup } from "./setup.mjs";
+import { shorten } from "./shorten.mjs";
 
 const pkg = join(root, "wasm", "pkg");
 
-function wasm() {
+/** @param {string} folder @param {...string} features */
+function wasm(folder, ...features) {
   run("wasm-pack", [
     ...["build", "wasm", "--target", "web", "--release", "--mode", "no-install"],
-    ...["--no-pack", "--out-dir", "pkg/raw", "--out-name", "backcut", "--", "--locked"],
+    ...["--no-pack", "--out-dir", `pkg/${folder}`, "--out-name", "backcut", "--", "--locked"],
+    ...features,
   ]);
 }
 
-/** The glue would look for the wasm file under a name that is not published: we always pass one. */
-const withoutDefaultFile = {
-  name: "without-default-file",
-  setup(build) {
-    build.onLoad({ filter: /raw[/\\]backcut\.js$/ }, ({ path }) => {
-      const text = readFileSync(path, "utf8");
-      const contents = text.replace("new URL('backcut_bg.wasm', import.meta.url)", "undefined");
-      if (contents === text) throw new Error("the glue no longer names its wasm file as expected");
-      return { contents, loader: "js" };
-    });
-  },
-};
+/** What wasm-pack made in `folder`, its names shortened. */
+function made(folder) {
+  const file = (name) => readFileSync(join(pkg, folder, name));
+  return shorten(file("backcut_bg.wasm"), file("backcut.js").toString());
+}
 
-async function bundle() {
-  const bytes = readFileSync(join(pkg, "raw", "backcut_bg.wasm"));
-  const hash = createHash("sha256").update(bytes).digest("hex").slice(0, 12);
-  const file = `backcut_bg-${hash}.wasm`;
-  for (const name of readdirSync(pkg).filter(
-    (n) => /^backcut_bg-.*\.wasm$/.test(n) && n !== file,
-  )) {
-    rmSync(join(pkg, name));
-  }
-  copyFileSync(join(pkg, "raw", "backcut_bg.wasm"), join(pkg, file));
+/** Writes `contents` under a name with their hash, which it returns. */
+function published(stem, ending, contents) {
+  const hash = createHash("sha256").update(contents).digest("hex").slice(0, 12);
+  const name = `${stem}-${hash}.${ending}`;
+  writeFileSync(join(pkg, name), contents);
+  return name;
+}
+
+/** One module of all that `entry` imports, `glue` in place of the long one. */
+async function bundled(entry, glue, files) {
   const esbuild = await import("esbuild");
-  await esbuild.build({
-    entryPoints: [join(root, "wasm", "js", "index.js")],
-    outfile: join(pkg, "backcut.js"),
+  const named = Object.entries(files).map(([key, name]) => [key, JSON.stringify(`./${name}`)]);
+  const withGlue = {
+    name: "with-glue",
+    setup(build) {
+      build.onLoad({ filter: /(raw|full)[/\\]backcut\.js$/ }, () => ({ contents: glue }));
+    },
+  };
+  const { outputFiles } = await esbuild.build({
+    entryPoints: [join(root, "wasm", "js", entry)],
     bundle: true,
     minify: true,
     format: "esm",
     target: "es2022",
-    define: { WASM_FILE: JSON.stringify(`./${file}`) },
-    plugins: [withoutDefaultFile],
+    define: Object.fromEntries(named),
+    plugins: [withGlue],
     logLevel: "warning",
+    write: false,
   });
+  return outputFiles[0].contents;
+}
+
+async function bundle() {
+  for (const name of readdirSync(pkg).filter((n) => /-[0-9a-f]{12}\.(js|wasm)$/.test(n))) {
+    rmSync(join(pkg, name));
+  }
+  const [first, full] = [made("raw"), made("full")];
+  const fullModule = await bundled("full.js", full.glue, {
+    WASM_FILE: published("full_bg", "wasm", full.wasm),
+  });
+  const module = await bundled("index.js", first.glue, {
+    WASM_FILE: published("backcut_bg", "wasm", first.wasm),
+    FULL_FILE: published("full", "js", fullModule),
+  });
+  writeFileSync(join(pkg, "backcut.js"), module);
 }
 
 function manifest() {
@@ -69,7 +90,7 @@ function manifest() {
     license,
     type: "module",
     exports: { ".": { types: "./types/index.d.ts", default: "./backcut.js" } },
-    files: ["backcut.js", "backcut_bg-*.wasm", "types"],
+    files: ["backcut.js", "backcut_bg-*.wasm", "full-*.js", "full_bg-*.wasm", "types"],
     sideEffects: ["./backcut.js"],
   };
   writeFileSync(join(pkg, "package.json"), `${JSON.stringify(manifest, null, 2)}\n`);
@@ -83,7 +104,8 @@ function types() {
 /** Makes wasm/pkg. */
 export async function build() {
   mkdirSync(pkg, { recursive: true });
-  wasm();
+  wasm("raw", "--no-default-features");
+  wasm("full");
   await bundle();
   types();
   manifest();

@@ -52,19 +52,12 @@ check("clippy", "cargo", [
   "-D",
   "warnings",
 ]);
-check("clippy for wasm", "cargo", [
-  ...[
-    "clippy",
-    "-p",
-    "backcut-wasm",
-    "--target",
-    "wasm32-unknown-unknown",
-    "--locked",
-    "--",
-    "-D",
-    "warnings",
-  ],
-]);
+for (const features of [[], ["--no-default-features"]]) {
+  check("clippy for wasm", "cargo", [
+    ...["clippy", "-p", "backcut-wasm", "--target", "wasm32-unknown-unknown", "--locked"],
+    ...[...features, "--", "-D", "warnings"],
+  ]);
+}
 check("prettier", "prettier", ["--check", "--log-level", "warn", "wasm/js", "tests", ".ci"]);
 const CARGO = /^test result: \w+\. (\d+) passed; (\d+) failed/gm;
 await runner("cargo test", "cargo", ["test", "--workspace", "--locked", "--no-fail-fast"], CARGO);

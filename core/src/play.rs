@@ -145,6 +145,13 @@ impl Play {
         words::beat_title(&self.set, beat)
     }
 
+    /// The author's own words for a beat, counted from 0; empty where there are none.
+    #[must_use]
+    pub fn said(&self, beat: usize) -> &str {
+        let said = self.set.beats.get(beat).and_then(|b| b.say.as_deref());
+        said.unwrap_or_default()
+    }
+
     /// What happens in a beat: the author's words, else generated ones.
     #[must_use]
     pub fn caption(&self, beat: usize) -> String {

@@ -24,12 +24,51 @@ test("it works under a strict policy without one violation", async (t) => {
   assert.deepEqual(problems, []);
 });
 
+/** Addresses of the wasm files a page asks for, from now on. */
+function wasmAsked(page) {
+  const asked = [];
+  page.on("request", (request) => {
+    const name = /([^/]*)-[0-9a-f]+\.wasm$/.exec(request.url());
+    if (name) asked.push(name[1]);
+  });
+  return asked;
+}
+
+test("a set with words of its own does without the full module", async (t) => {
+  const { page } = await open(t, { body: "", wait: false });
+  const asked = wasmAsked(page);
+  await page.evaluate(async () => {
+    document.querySelector("main").innerHTML = '<backcut-set src="/told.json"></backcut-set>';
+    const set = document.querySelector("backcut-set");
+    await set.play();
+    set.currentTime = set.duration;
+    // Twice idle: what waits for a free moment has had one.
+    for (let i = 0; i < 2; i++) await new Promise((resolve) => requestIdleCallback(resolve));
+  });
+  assert.deepEqual(asked, ["backcut_bg"]);
+});
+
+test("words that are left to the program come after the first picture", async (t) => {
+  const { page } = await open(t, { body: "", wait: false });
+  const asked = wasmAsked(page);
+  await page.evaluate(async () => {
+    document.querySelector("main").innerHTML = '<backcut-set src="/set.json"></backcut-set>';
+    const set = document.querySelector("backcut-set");
+    await set.ready;
+    set.currentTime = 0.4;
+  });
+  await page.getByText("1 passes to 2").waitFor();
+  assert.deepEqual(asked, ["backcut_bg", "full_bg"]);
+  assert.equal(await property(page, "currentTime"), 0.4);
+  await page.getByRole("img", { name: /^0\.4 seconds of/ }).waitFor();
+});
+
 test("it asks its own host and nobody else", async (t) => {
   const asked = [];
   const { page } = await open(t, { body: "", wait: false });
   page.on("request", (request) => asked.push(new URL(request.url())));
   await page.evaluate(() => {
-    document.querySelector("main").innerHTML = '<backcut-set src="/set.json"></backcut-set>';
+    document.querySelector("main").innerHTML = '<backcut-set src="/told.json"></backcut-set>';
     return document.querySelector("backcut-set").ready;
   });
   assert.deepEqual(new Set(asked.map((url) => url.origin)), new Set([browser.server.origin]));
@@ -48,7 +87,8 @@ test("a page without a set loads no wasm", async (t) => {
 });
 
 test("two sets share one module and play for themselves", async (t) => {
-  const { page } = await open(t, { body: TAG + TAG });
+  const body = TAG.replace("set.json", "told.json").repeat(2);
+  const { page } = await open(t, { body });
   const result = await page.evaluate(async () => {
     const [first, second] = document.querySelectorAll("backcut-set");
     first.currentTime = 2;

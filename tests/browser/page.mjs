@@ -32,6 +32,12 @@ export const SET = {
   ],
 };
 
+/** The same with the author's own words for every beat: nothing is left to the full module. */
+export const TOLD = {
+  ...SET,
+  beats: SET.beats.map((beat) => ({ ...beat, say: `${beat.title}, and hold.` })),
+};
+
 /** The same with two places that do not exist. */
 export const WRONG = JSON.stringify(SET, null, 2)
   .replace('"left elbow"', '"left elbwo"')
@@ -52,6 +58,7 @@ function executable() {
 export async function start() {
   const server = await serve({
     "/set.json": { type: "application/json", body: JSON.stringify(SET) },
+    "/told.json": { type: "application/json", body: JSON.stringify(TOLD) },
     "/wrong.json": { type: "application/json", body: WRONG },
   });
   const browser = await chromium.launch({

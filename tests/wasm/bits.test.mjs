@@ -4,7 +4,8 @@ import assert from "node:assert/strict";
 import { readFileSync, readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { before, test } from "node:test";
-import { Play, initSync } from "../../wasm/pkg/raw/backcut.js";
+import * as first from "../../wasm/pkg/raw/backcut.js";
+import * as full from "../../wasm/pkg/full/backcut.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const sets = readdirSync(`${root}/web-demo/sets`)
@@ -20,32 +21,46 @@ const native = new Map(
     .map(([name, fps, ...hashes]) => [`${name}.json`, { fps: Number(fps), hashes }]),
 );
 
+const memory = {};
+
 before(() => {
-  initSync({ module: readFileSync(`${root}/wasm/pkg/raw/backcut_bg.wasm`) });
+  for (const [folder, module] of Object.entries({ raw: first, full })) {
+    const bytes = readFileSync(`${root}/wasm/pkg/${folder}/backcut_bg.wasm`);
+    memory[folder] = module.initSync({ module: bytes }).memory;
+  }
 });
+
+/** The frame buffer at `t`. */
+function frame(folder, play, t) {
+  play.frame(t);
+  return new Float32Array(memory[folder].buffer, play.framePointer, play.frameLength);
+}
 
 for (const { name, bytes } of sets) {
   test(`${name} moves alike natively and in wasm, mirrored too`, () => {
     const { fps, hashes } = native.get(name);
     const moved = [false, true].map((mirror) => {
-      const play = Play.open(bytes, undefined, undefined, mirror);
-      const hash = play.frameHash(fps);
+      const play = full.Play.open(bytes, undefined, undefined, mirror);
+      const hash = play.frameHash(fps).toString(16).padStart(16, "0");
       play.free();
       return hash;
     });
     assert.deepEqual(moved, hashes);
   });
+
+  test(`${name} moves alike in both modules`, () => {
+    const plays = [first, full].map(({ Play }) => Play.open(bytes, undefined, undefined, false));
+    assert.equal(plays[0].duration, plays[1].duration);
+    for (let t = 0; t < plays[0].duration; t += 1 / 30) {
+      assert.deepEqual(frame("raw", plays[0], t), frame("full", plays[1], t));
+    }
+    plays.forEach((play) => play.free());
+  });
 }
 
 test("the frame buffer says where everybody is, in the order that is documented", () => {
-  const { memory } = initSync({ module: readFileSync(`${root}/wasm/pkg/raw/backcut_bg.wasm`) });
-  const play = Play.open(sets[0].bytes, undefined, undefined, false);
-  play.frame(0.5);
-  const [t, , , z, holder, ...players] = new Float32Array(
-    memory.buffer,
-    play.framePointer,
-    play.frameLength,
-  );
+  const play = first.Play.open(sets[0].bytes, undefined, undefined, false);
+  const [t, , , z, holder, ...players] = frame("raw", play, 0.5);
   assert.equal(t, 0.5);
   assert.ok(z >= 0 && holder >= 1 && holder <= 5);
   assert.equal(players.length, 25);
@@ -55,7 +70,7 @@ test("the frame buffer says where everybody is, in the order that is documented"
 
 test("a level or court by a wrong name is a fault that names the right ones", () => {
   try {
-    Play.open(sets[0].bytes, "fibba", undefined, false);
+    full.Play.open(sets[0].bytes, "fibba", undefined, false);
     assert.fail("opened");
   } catch (faults) {
     assert.equal(faults[0].code, "unknown-option");
@@ -74,11 +89,32 @@ test("every kind of bad input is told as faults, never by a trap", () => {
     "\u0000",
   ];
   for (const input of inputs) {
+    const open = ({ Play }) => {
+      Play.open(new TextEncoder().encode(input), undefined, undefined, false);
+    };
     assert.throws(
-      () => Play.open(new TextEncoder().encode(input), undefined, undefined, false),
+      () => open(full),
       (faults) =>
         Array.isArray(faults) && faults.length > 0 && typeof faults[0].message === "string",
       input.slice(0, 20),
     );
+    // The first module refuses the same without a word.
+    assert.throws(
+      () => open(first),
+      (reason) => reason === undefined,
+      input.slice(0, 20),
+    );
+  }
+});
+
+const faulty = fileURLToPath(new URL("../../core/tests/faults/", import.meta.url));
+test("both modules refuse the same files", () => {
+  const files = readdirSync(faulty).filter((name) => name.endsWith(".json"));
+  assert.ok(files.length > 50);
+  for (const name of files) {
+    const bytes = readFileSync(`${faulty}/${name}`);
+    for (const { Play } of [first, full]) {
+      assert.throws(() => Play.open(bytes, undefined, undefined, false), undefined, name);
+    }
   }
 });

@@ -4,7 +4,7 @@
 
 import { SetError } from "./fault.js";
 import { onKey } from "./keys.js";
-import { Play, byteLimit, loadWasm } from "./load.js";
+import { loadFull, loadModule } from "./load.js";
 import { run, stop, unwatch, watch } from "./loop.js";
 import { ATTRIBUTE, EVENT, FRAME } from "./names.js";
 import { Player } from "./player.js";
@@ -13,6 +13,7 @@ import { styles } from "./styles.js";
 import { FrameView } from "./view.js";
 
 /** @import { Commands } from "./reader.js" */
+/** @import { Module, OpenSet } from "./load.js" */
 /** @import { EventName } from "./names.js" */
 
 /** So long nothing is said about a set that is on its way, milliseconds. */
@@ -41,7 +42,10 @@ export class BackcutSet extends Base {
 
   #player = new Player((name) => this.#onPlayer(name));
   #reader;
-  #play = /** @type {Play | undefined} */ (undefined);
+  #module = /** @type {Module | undefined} */ (undefined);
+  #play = /** @type {OpenSet | undefined} */ (undefined);
+  /** The set file that is open. */
+  #file = /** @type {Uint8Array | undefined} */ (undefined);
   #view = /** @type {FrameView | undefined} */ (undefined);
   #error = /** @type {SetError | null} */ (null);
   #ready = /** @type {PromiseWithResolvers | undefined} */ (undefined);
@@ -235,9 +239,16 @@ export class BackcutSet extends Base {
     signal.addEventListener("abort", () => clearTimeout(patience));
     try {
       // Both at once: on a phone each wait for the other would be a round trip.
-      const [wasm, bytes] = await Promise.all([loadWasm(), this.#bytes(signal)]);
+      const [module, bytes] = await Promise.all([loadModule(), this.#bytes(signal)]);
       if (signal.aborted) return;
-      this.#open(wasm, bytes);
+      try {
+        this.#open((this.#module ??= module), bytes);
+      } catch (reason) {
+        // The first module refuses without a word; the full one says why.
+        if (reason !== undefined) throw reason;
+        const full = await loadFull();
+        if (!signal.aborted) this.#open(full, bytes);
+      }
     } catch (reason) {
       if (!signal.aborted) this.#fail(SetError.from(reason));
     } finally {
@@ -246,22 +257,43 @@ export class BackcutSet extends Base {
     }
   }
 
-  /** @param {{ memory: WebAssembly.Memory }} wasm @param {Uint8Array} bytes */
-  #open(wasm, bytes) {
-    const court = this.getAttribute(ATTRIBUTE.court);
-    const level = this.getAttribute(ATTRIBUTE.level);
-    // More is refused anyway, and need not be copied to be refused.
-    const enough = bytes.subarray(0, byteLimit() + 1);
-    const play = Play.open(enough, court, level, this.hasAttribute(ATTRIBUTE.mirrored));
-    this.#play?.free();
-    this.#play = play;
-    this.#view = new FrameView(wasm.memory);
+  /** @param {Module} module @param {Uint8Array} bytes */
+  #open(module, bytes) {
+    const play = this.#show(module, bytes);
     this.#error = null;
-    this.#reader.show(play);
     this.#player.open(play.duration, play.beatStarts);
     this.#ready ??= withResolvers();
     this.#ready.resolve();
     this.#startBySelf();
+    if (!isTold(play)) whenIdle(() => this.#goFull());
+  }
+
+  /** @param {Module} module @param {Uint8Array} bytes */
+  #show(module, bytes) {
+    const court = this.getAttribute(ATTRIBUTE.court);
+    const level = this.getAttribute(ATTRIBUTE.level);
+    // More is refused anyway, and need not be copied to be refused.
+    const enough = bytes.subarray(0, module.byteLimit() + 1);
+    const play = module.Play.open(enough, court, level, this.hasAttribute(ATTRIBUTE.mirrored));
+    this.#play?.free();
+    this.#play = play;
+    this.#module = module;
+    this.#file = bytes;
+    this.#view = new FrameView(module.memory);
+    this.#reader.show(module, play);
+    return play;
+  }
+
+  /** Goes on with the full module; the instant is kept. Without it the set plays on as it is. */
+  async #goFull() {
+    const file = this.#file;
+    const full = await loadFull().catch(() => undefined);
+    if (!full || !file || file !== this.#file || full === this.#module) return;
+    try {
+      this.#show(full, file);
+    } catch (reason) {
+      this.#fail(SetError.from(reason));
+    }
   }
 
   /** @param {AbortSignal} signal @returns {Promise<Uint8Array>} */
@@ -284,11 +316,12 @@ export class BackcutSet extends Base {
     this.#error = error;
     this.#play?.free();
     this.#play = undefined;
+    this.#file = undefined;
     this.#player.close(error);
     this.#settle();
     // The empty court is painted by the module too; where it is missing, words must do.
     try {
-      this.#reader.fail(error, this.src);
+      this.#reader.fail(this.#module, error, this.src);
     } catch {
       // Said above.
     }
@@ -308,6 +341,7 @@ export class BackcutSet extends Base {
     this.#reader.release();
     this.#play?.free();
     this.#play = undefined;
+    this.#file = undefined;
     this.#view = undefined;
   }
 
@@ -446,6 +480,16 @@ function withResolvers() {
   );
   promise.catch(() => {});
   return { promise, resolve, reject };
+}
+
+/** Whether every beat has words. @param {OpenSet} play */
+function isTold(play) {
+  return "caption" in play || play.beatStarts.every((_, beat) => play.said(beat) !== "");
+}
+
+/** @param {() => void} act */
+function whenIdle(act) {
+  (globalThis.requestIdleCallback ?? setTimeout)(act);
 }
 
 /** `"1 4"` as bits, 1 is bit 0; anything else is everybody. @param {string | null} text */

@@ -1,2 +1,4 @@
 /** Set when the package is bundled: the wasm file's address as seen from the module. */
 declare const WASM_FILE: string | undefined;
+/** Set when the package is bundled: the full module's address as seen from the first one. */
+declare const FULL_FILE: string | undefined;

@@ -1,40 +1,71 @@
 /**
- * Loads the wasm module, once a page, streaming where the server's media type allows it.
+ * Loads the wasm modules, each once a page, streaming where the server's media type allows it. The
+ * first has what a first frame and playing need; the full one has that and all the rest, and comes
+ * when it is asked for.
  */
 
-import init, {
+import {
   Palette,
   Play,
   byteLimit,
   emptyCourtHeight,
+  initSync,
   paintEmptyCourt,
 } from "../pkg/raw/backcut.js";
 
-/** The published module names its own wasm file; the sources use what wasm-pack made. */
-const file = typeof WASM_FILE === "string" ? WASM_FILE : "../pkg/raw/backcut_bg.wasm";
+/** @import { Palette as FullPalette, Play as FullPlay } from "../pkg/full/backcut.js" */
 
-/** @typedef {{ memory: WebAssembly.Memory }} Wasm */
+/** A set that is open in either module. @typedef {Play | FullPlay} OpenSet */
 
-let loading = /** @type {Promise<Wasm> | undefined} */ (undefined);
+/** The published modules have names of their own; the sources use what wasm-pack made. */
+const wasmFile = typeof WASM_FILE === "string" ? WASM_FILE : "../pkg/raw/backcut_bg.wasm";
+const fullFile = typeof FULL_FILE === "string" ? FULL_FILE : "./full.js";
 
 /**
- * The module's exports. A failure is not kept: the next set that asks tries again.
+ * A module that is there.
  *
- * @returns {Promise<Wasm>}
+ * @typedef {object} Module
+ * @property {WebAssembly.Memory} memory
+ * @property {typeof Play | typeof FullPlay} Play
+ * @property {typeof Palette | typeof FullPalette} Palette
+ * @property {typeof byteLimit} byteLimit
+ * @property {typeof emptyCourtHeight} emptyCourtHeight
+ * @property {typeof paintEmptyCourt} paintEmptyCourt
  */
-export function loadWasm() {
-  loading ??= start().catch((reason) => {
-    loading = undefined;
-    throw reason;
-  });
-  return loading;
+
+/**
+ * Does `start` once; a failure is not kept: who asks next tries again.
+ *
+ * @template T
+ * @param {() => Promise<T>} start
+ */
+function once(start) {
+  let going = /** @type {Promise<T> | undefined} */ (undefined);
+  return () =>
+    (going ??= start().catch((reason) => {
+      going = undefined;
+      throw reason;
+    }));
 }
 
-/** @returns {Promise<Wasm>} */
-async function start() {
-  const response = await fetch(new URL(file, import.meta.url));
+/** Fetches a wasm file as seen from the module at `base`. @param {string} file @param {string} base */
+export async function compile(file, base) {
+  const response = await fetch(new URL(file, base));
   if (!response.ok) throw new Error(`${response.url}: ${response.status} ${response.statusText}`);
-  return init({ module_or_path: response });
+  const streams = response.headers.get("content-type") === "application/wasm";
+  return streams
+    ? WebAssembly.compileStreaming(response)
+    : WebAssembly.compile(await response.arrayBuffer());
 }
 
-export { Palette, Play, byteLimit, emptyCourtHeight, paintEmptyCourt };
+/** The module for the first frame. */
+export const loadModule = once(async () => {
+  const { memory } = initSync({ module: await compile(wasmFile, import.meta.url) });
+  return { memory, Play, Palette, byteLimit, emptyCourtHeight, paintEmptyCourt };
+});
+
+/** The full one. */
+export const loadFull = once(async () => {
+  const { load } = /** @type {typeof import("./full.js")} */ (await import(fullFile));
+  return load(compile);
+});

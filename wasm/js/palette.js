@@ -4,7 +4,8 @@
  */
 
 import { standIns } from "./contrast.js";
-import { Palette } from "./load.js";
+
+/** @import { Module } from "./load.js" */
 
 /** Name, light, dark, forced colours: in the order in which the painter knows them. */
 export const COLOURS = /** @type {const} */ ([
@@ -36,10 +37,11 @@ export const FACES = /** @type {const} */ ([
  * The palette that holds for `host` now; colours that cannot be read together are replaced, for the
  * canvases and, on `node`, for the words. The caller frees it.
  *
+ * @param {Module} module
  * @param {Element} host
  * @param {HTMLElement} node
  */
-export function paletteOf(host, node) {
+export function paletteOf({ Palette }, host, node) {
   const style = getComputedStyle(host);
   const value = (/** @type {string} */ name) => style.getPropertyValue(`--_${name}`).trim();
   const colours = new Map(COLOURS.map(([name]) => [name, value(name)]));
@@ -50,5 +52,5 @@ export function paletteOf(host, node) {
     else node.style.removeProperty(`--_${name}`);
   }
   const held = [...colours].map(([name, colour]) => better.get(name) ?? colour);
-  return new Palette(held, value("serif"), value("sans"));
+  return new Palette(held.join("\n"), value("serif"), value("sans"));
 }

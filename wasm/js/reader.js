@@ -12,12 +12,12 @@ import { Key } from "./controls/key.js";
 import { Speed } from "./controls/speed.js";
 import { Strip } from "./controls/strip.js";
 import { Transport } from "./controls/transport.js";
-import { emptyCourtHeight, paintEmptyCourt } from "./load.js";
 import { PART } from "./names.js";
 import { paletteOf } from "./palette.js";
 import { Surface } from "./surface.js";
 
-/** @import { Palette, Play } from "./load.js" */
+/** @import { Palette } from "../pkg/raw/backcut.js" */
+/** @import { Module, OpenSet } from "./load.js" */
 /** @import { Player } from "./player.js" */
 /** @import { SetError } from "./fault.js" */
 
@@ -66,7 +66,8 @@ export class Reader {
 
   #host;
   #player;
-  #play = /** @type {Play | undefined} */ (undefined);
+  #module = /** @type {Module | undefined} */ (undefined);
+  #play = /** @type {OpenSet | undefined} */ (undefined);
   #palette = /** @type {Palette | undefined} */ (undefined);
   #players = 0b11111;
   #titles = /** @type {string[]} */ ([]);
@@ -149,8 +150,9 @@ export class Reader {
     this.#caption.say("Loading the set");
   }
 
-  /** Shows an open set. @param {Play} play */
-  show(play) {
+  /** Shows an open set. @param {Module} module where it is open @param {OpenSet} play */
+  show(module, play) {
+    this.#use(module);
     this.#play = play;
     this.#players = play.players;
     const beats = Array.from(play.beatStarts, (_, i) => i);
@@ -158,15 +160,22 @@ export class Reader {
     this.#heading.show(play);
     this.#caption.show(
       this.#titles,
-      beats.map((i) => play.caption(i)),
+      beats.map((i) => ("caption" in play ? play.caption(i) : play.said(i))),
     );
     this.node.setAttribute("aria-label", play.title);
     this.node.dataset.state = "open";
     this.layout();
   }
 
-  /** Shows why there is no set. @param {SetError} error @param {string} address */
-  fail(error, address) {
+  /**
+   * Shows why there is no set.
+   *
+   * @param {Module | undefined} module what can paint an empty court
+   * @param {SetError} error
+   * @param {string} address
+   */
+  fail(module, error, address) {
+    this.#use(module);
     this.#play = undefined;
     this.#fault.show(error.message, Math.max(0, error.faults.length + error.more - 1), address);
     this.node.dataset.state = "fault";
@@ -192,9 +201,9 @@ export class Reader {
     this.#palette?.free();
     this.#palette = undefined;
     const open = this.node.dataset.state === "open" || this.node.dataset.state === "fault";
-    if (this.#width === 0 || !open) return;
-    this.#palette = paletteOf(this.#host, this.node);
-    this.#paintFloor(this.#palette);
+    if (this.#width === 0 || !open || !this.#module) return;
+    this.#palette = paletteOf(this.#module, this.#host, this.node);
+    this.#paintFloor(this.#module, this.#palette);
     if (!this.#play) return;
     this.#key.paint(this.#play, this.#palette, this.#width);
     this.#painted = "";
@@ -215,7 +224,7 @@ export class Reader {
       part.update(state);
     }
     this.#strip.tell(state);
-    if (this.#play) this.#court.setAttribute("aria-label", this.#play.describe(state.time));
+    if (this.#play) this.#court.setAttribute("aria-label", this.#inWords(this.#play, state));
     this.draw();
   }
 
@@ -282,16 +291,30 @@ export class Reader {
     };
   }
 
-  /** @param {Palette} palette */
-  #paintFloor(palette) {
+  /** Colours belong to the module that paints with them. @param {Module | undefined} module */
+  #use(module) {
+    if (module === this.#module) return;
+    this.#palette?.free();
+    this.#palette = undefined;
+    this.#module = module;
+  }
+
+  /** The picture for those who do not see it. @param {OpenSet} play @param {State} state */
+  #inWords(play, { time, beat, beatTitle }) {
+    if ("describe" in play) return play.describe(time);
+    return `Beat ${beat + 1}, ${beatTitle}: ${play.said(beat)}`;
+  }
+
+  /** @param {Module} module @param {Palette} palette */
+  #paintFloor(module, palette) {
     const play = this.#play;
-    const height = play ? play.courtHeight(this.#width) : emptyCourtHeight(this.#width);
+    const height = play ? play.courtHeight(this.#width) : module.emptyCourtHeight(this.#width);
     this.#court.style.height = `${height}px`;
     this.#floor.resize(this.#width, height);
     this.#movers.resize(this.#width, height);
     this.#floor.paint((context, density) => {
       if (play) play.paintCourt(context, palette, this.#width, density);
-      else paintEmptyCourt(context, palette, this.#width, density);
+      else module.paintEmptyCourt(context, palette, this.#width, density);
     });
   }
 

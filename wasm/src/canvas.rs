@@ -1,7 +1,6 @@
 //! Paints a display list on a 2-D canvas.
 
 use alloc::string::String;
-use alloc::vec::Vec;
 use backcut::math::{BezPath, PathEl, Point, push_decimal};
 use backcut::scene::{Anchor, Dash, Item, Role, Scene, TextStyle};
 use js_sys::{Array, Number};
@@ -15,18 +14,18 @@ const HALO: f64 = 3.0;
 #[wasm_bindgen]
 #[derive(Debug)]
 pub struct Palette {
-    colours: Vec<String>,
+    colours: String,
     serif: String,
     sans: String,
 }
 
 #[wasm_bindgen]
 impl Palette {
-    /// CSS colours in the order of [`Role::ALL`] and two CSS font families: the one for what a coach
-    /// says and the one for what one operates. A colour left out is painted black.
+    /// CSS colours in the order of [`Role::ALL`], one a line, and two CSS font families: the one for
+    /// what a coach says and the one for what one operates. A colour left out is painted black.
     #[wasm_bindgen(constructor)]
     #[must_use]
-    pub fn new(colours: Vec<String>, serif: String, sans: String) -> Self {
+    pub fn new(colours: String, serif: String, sans: String) -> Self {
         Self {
             colours,
             serif,
@@ -39,8 +38,8 @@ impl Palette {
     fn colour(&self, role: Role) -> &str {
         let place = Role::ALL.iter().position(|r| *r == role);
         place
-            .and_then(|i| self.colours.get(i))
-            .map_or("#000", String::as_str)
+            .and_then(|i| self.colours.split('\n').nth(i))
+            .unwrap_or("#000")
     }
 
     fn font(&self, style: &TextStyle) -> String {

@@ -3,28 +3,35 @@
 use alloc::format;
 use alloc::string::ToString;
 use alloc::vec::Vec;
-use backcut::fault::{Fault, Faults, Place};
+use backcut::fault::{AUTHORING, Fault, Faults, Place};
 use js_sys::{Array, Object, Reflect};
 use wasm_bindgen::JsValue;
 
 /// An array of `{code, pointer, line, column, found, allowed, help, message}`; its property `more`
-/// counts those that were left out.
+/// counts those that were left out. Undefined where this build does not tell.
 pub(crate) fn thrown(faults: &Faults) -> JsValue {
+    if !AUTHORING {
+        return JsValue::UNDEFINED;
+    }
     let list: Array = faults.list.iter().map(object).collect();
     set(&list, "more", count(faults.more));
     list.into()
 }
 
-/// The fault of a page that asks for something unknown, for example a court by a wrong name.
-pub(crate) fn unknown(what: &str, name: &str, allowed: &[&str]) -> Fault {
-    Fault {
+/// Adds the fault of a page that asks for something unknown, for example a court by a wrong name.
+pub(crate) fn unknown(faults: &mut Faults, what: &str, name: &str, allowed: &[&str]) {
+    if !AUTHORING {
+        faults.more += 1;
+        return;
+    }
+    faults.push(Fault {
         code: "unknown-option",
         place: Place::default(),
         found: format!("the page asks for the {what} “{name}”"),
         allowed: allowed.join(", "),
         help: None,
         related: Vec::new(),
-    }
+    });
 }
 
 fn object(fault: &Fault) -> JsValue {

@@ -3,6 +3,9 @@
 //! Thin on purpose. Everything that is known about the game lives in the crate `backcut`; here are
 //! only the crossing to JavaScript and the canvas painter, which knows nothing but display lists.
 //! One [`Play`] is one open set; the page frees it when its element leaves the document.
+//!
+//! The package holds two builds: without the feature `full` it has what the first frame and playing
+//! need, with it all the rest. A page starts with the first and fetches the other when asked.
 
 #![cfg_attr(target_arch = "wasm32", no_std)]
 
@@ -11,6 +14,8 @@ extern crate alloc;
 mod canvas;
 mod fault;
 mod frame;
+#[cfg(feature = "full")]
+mod full;
 mod play;
 #[cfg(target_arch = "wasm32")]
 mod runtime;

@@ -5,7 +5,6 @@ use crate::fault::{thrown, unknown};
 use crate::frame::{self, Buffer, LENGTH};
 use alloc::borrow::ToOwned;
 use alloc::boxed::Box;
-use alloc::format;
 use alloc::string::String;
 use alloc::vec;
 use alloc::vec::Vec;
@@ -25,7 +24,7 @@ use web_sys::CanvasRenderingContext2d as Context;
 #[wasm_bindgen]
 #[derive(Debug)]
 pub struct Play {
-    core: Core,
+    pub(crate) core: Core,
     frame: Frame,
     buffer: Buffer,
     /// Kept between frames, so that its list need not grow anew.
@@ -110,16 +109,10 @@ impl Play {
         self.core.beat_title(beat)
     }
 
-    /// What happens in a beat, in a coach's words.
+    /// What the author says of a beat, counted from 0; empty where that is left to the program.
     #[must_use]
-    pub fn caption(&self, beat: usize) -> String {
-        self.core.caption(beat)
-    }
-
-    /// The picture at `t` in words.
-    #[must_use]
-    pub fn describe(&self, t: f64) -> String {
-        self.core.describe(t)
+    pub fn said(&self, beat: usize) -> String {
+        self.core.said(beat).to_owned()
     }
 
     /// Fills the frame buffer with the instant `t`.
@@ -140,13 +133,6 @@ impl Play {
     #[must_use]
     pub fn frame_length(&self) -> usize {
         LENGTH
-    }
-
-    /// A number over the bits of all frames, to compare builds; hexadecimal.
-    #[wasm_bindgen(js_name = frameHash)]
-    #[must_use]
-    pub fn frame_hash(&self, fps: u32) -> String {
-        format!("{:016x}", self.core.timeline().hash(fps))
     }
 
     /// How much larger than life bodies are drawn at this width.
@@ -291,11 +277,11 @@ fn options(court: Option<&str>, level: Option<&str>, mirror: bool) -> Result<Opt
     let mut faults = Faults::default();
     let rules = court.and_then(RuleSet::parse);
     if let (Some(name), None) = (court, rules) {
-        faults.push(unknown("court", name, &RuleSet::ALL.map(RuleSet::name)));
+        unknown(&mut faults, "court", name, &RuleSet::ALL.map(RuleSet::name));
     }
     let athletes = level.and_then(Level::parse);
     if let (Some(name), None) = (level, athletes) {
-        faults.push(unknown("level", name, &Level::ALL.map(Level::name)));
+        unknown(&mut faults, "level", name, &Level::ALL.map(Level::name));
     }
     if !faults.is_empty() {
         return Err(faults);

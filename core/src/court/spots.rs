@@ -3,8 +3,7 @@
 use super::{Court, Side};
 use crate::fault::same_word;
 use crate::math::{Point, cos, sin, sqrt};
-use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 
 /// A named place; most exist on both sides.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -96,11 +95,13 @@ impl Spot {
             .iter()
             .find(|r| r.0 == self.name)
             .map_or("", |r| r.1);
-        match self.side {
-            None => name.to_string(),
-            Some(Side::Left) => format!("left {name}"),
-            Some(Side::Right) => format!("right {name}"),
-        }
+        let mut title = String::from(match self.side {
+            None => "",
+            Some(Side::Left) => "left ",
+            Some(Side::Right) => "right ",
+        });
+        title.push_str(name);
+        title
     }
 
     /// The same spot on the other side.

@@ -4,7 +4,8 @@
 
 use super::LIMITS;
 use super::scan::Scanner;
-use crate::fault::{Fault, Faults, Place};
+use super::told::{Told, told};
+use crate::fault::{AUTHORING, Faults, Place};
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -121,12 +122,13 @@ pub(super) struct Parsed {
 }
 
 /// What stops a reader: the rest of the file cannot be told apart from noise.
-pub(super) struct Stop {
-    pub(super) at: usize,
-    pub(super) code: &'static str,
-    pub(super) found: String,
-    pub(super) allowed: &'static str,
-    pub(super) help: Option<&'static str>,
+pub(super) struct Stop(Option<(usize, &'static str, Told)>);
+
+impl Stop {
+    /// Stops at byte `at`.
+    pub(super) fn at(at: usize, code: &'static str, tell: impl FnOnce() -> Told) -> Self {
+        Self(AUTHORING.then(|| (at, code, tell())))
+    }
 }
 
 /// Reads the one value that `text` is.
@@ -141,7 +143,7 @@ pub(super) fn parse(text: &str) -> Result<Parsed, Faults> {
             tree,
             twice: builder.twice,
         }),
-        Err(stop) => Err(Faults::from(builder.fault(text, stop))),
+        Err(stop) => Err(builder.faults(text, stop)),
     }
 }
 
@@ -212,13 +214,12 @@ impl Builder<'_> {
 
     fn deeper(&mut self) -> Result<(), Stop> {
         if self.open.len() >= LIMITS.depth {
-            return Err(Stop {
-                at: self.scan.at(),
-                code: "too-deep",
-                found: format!("brackets within brackets, more than {} deep", LIMITS.depth),
-                allowed: "a set never needs so many",
-                help: None,
-            });
+            return Err(Stop::at(self.scan.at(), "too-deep", || {
+                told(
+                    format!("brackets within brackets, more than {} deep", LIMITS.depth),
+                    "a set never needs so many",
+                )
+            }));
         }
         self.scan.step();
         Ok(())
@@ -255,13 +256,12 @@ impl Builder<'_> {
                 let full = members.len() >= LIMITS.fields;
                 self.open.push(Open::Object(start, members, Key::default()));
                 if full {
-                    return Err(Stop {
-                        at: self.scan.at(),
-                        code: "too-many-fields",
-                        found: format!("a group has more than {} fields", LIMITS.fields),
-                        allowed: "a set never needs so many",
-                        help: None,
-                    });
+                    return Err(Stop::at(self.scan.at(), "too-many-fields", || {
+                        told(
+                            format!("a group has more than {} fields", LIMITS.fields),
+                            "a set never needs so many",
+                        )
+                    }));
                 }
                 self.comma(b'}')?;
                 self.key()?;
@@ -280,13 +280,13 @@ impl Builder<'_> {
         self.scan.step();
         self.scan.space();
         if self.scan.peek() == Some(close) {
-            return Err(Stop {
-                at: comma,
-                code: "not-json",
-                found: String::from("a comma with nothing after it"),
-                allowed: "commas stand between entries only",
-                help: Some("Remove this comma."),
-            });
+            return Err(Stop::at(comma, "not-json", || {
+                told(
+                    "a comma with nothing after it",
+                    "commas stand between entries only",
+                )
+                .hint("Remove this comma.")
+            }));
         }
         Ok(())
     }
@@ -334,8 +334,11 @@ impl Builder<'_> {
         }
     }
 
-    /// The fault of a reader that stopped, with the JSON Pointer of where it was.
-    fn fault(&self, text: &str, stop: Stop) -> Fault {
+    /// The faults of a reader that stopped, with the JSON Pointer of where it was.
+    fn faults(&self, text: &str, stop: Stop) -> Faults {
+        let Some((at, code, told)) = stop.0 else {
+            return Faults::untold();
+        };
         let mut pointer = String::new();
         for open in &self.open {
             match open {
@@ -344,18 +347,12 @@ impl Builder<'_> {
                 Open::Object(_, _, key) => super::place::push_name(&mut pointer, &key.text),
             }
         }
-        let (line, column) = super::place::line_and_column(text, stop.at);
-        Fault {
-            code: stop.code,
-            place: Place {
-                pointer,
-                line,
-                column,
-            },
-            found: stop.found,
-            allowed: String::from(stop.allowed),
-            help: stop.help.map(String::from),
-            related: Vec::new(),
-        }
+        let (line, column) = super::place::line_and_column(text, at);
+        let place = Place {
+            pointer,
+            line,
+            column,
+        };
+        Faults::one(|| told.at(code, place))
     }
 }

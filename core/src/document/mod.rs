@@ -14,6 +14,7 @@ mod report;
 mod scan;
 mod shape;
 mod take;
+mod told;
 mod words;
 mod write;
 
@@ -28,12 +29,12 @@ pub use json::{Json, Member, Value};
 pub use schema::schema;
 pub use write::write;
 
-use crate::fault::{Fault, Faults, Place};
+use crate::fault::{Faults, Place};
 use crate::set::Set;
 use alloc::string::String;
-use alloc::vec::Vec;
 use place::Source;
-use report::{Report, told};
+use report::Report;
+use told::told;
 
 /// The version of the set file that this program reads and writes.
 pub const VERSION: u8 = 1;
@@ -132,7 +133,7 @@ pub fn parse_json(text: &[u8]) -> Result<Json, Faults> {
 
 fn report_twice(twice: &[json::Twice], report: &mut Report<'_>) {
     for pair in twice {
-        report.add_related(pair.second, "duplicate-field", &[pair.first], &|| {
+        report.add_related(pair.second, "duplicate-field", &[pair.first], &|_| {
             told(
                 "this name stands here for the second time",
                 "each name once in a group",
@@ -143,31 +144,28 @@ fn report_twice(twice: &[json::Twice], report: &mut Report<'_>) {
 
 /// The text of a file of bearable size.
 fn decode(bytes: &[u8]) -> Result<&str, Faults> {
-    let fault = |code, found: String, allowed: &str, (line, column)| {
-        Faults::from(Fault {
-            code,
-            place: Place {
+    let fault = |code, found: &str, allowed: &str, readable: &str| {
+        Faults::one(|| {
+            let (line, column) = place::line_and_column(readable, readable.len());
+            let place = Place {
                 pointer: String::new(),
                 line,
                 column,
-            },
-            found,
-            allowed: String::from(allowed),
-            help: None,
-            related: Vec::new(),
+            };
+            told(found, allowed).at(code, place)
         })
     };
     if bytes.len() > LIMITS.bytes {
         // Not how long: whoever read it may have stopped reading.
-        let found = String::from("the file is too large");
-        return Err(fault("file-too-large", found, "at most 256 kB", (1, 1)));
+        let found = "the file is too large";
+        return Err(fault("file-too-large", found, "at most 256 kB", ""));
     }
     match core::str::from_utf8(bytes) {
         Ok(text) if text.trim_start_matches('\u{feff}').trim().is_empty() => Err(fault(
             "empty-file",
-            String::from("the file is empty"),
+            "the file is empty",
             "a set is a group { } of named fields",
-            (1, 1),
+            "",
         )),
         Ok(text) => Ok(text),
         Err(error) => {
@@ -175,9 +173,9 @@ fn decode(bytes: &[u8]) -> Result<&str, Faults> {
             let readable = core::str::from_utf8(readable).unwrap_or("");
             Err(fault(
                 "not-utf8",
-                String::from("from here on the file is no readable text"),
+                "from here on the file is no readable text",
                 "save it as UTF-8",
-                place::line_and_column(readable, readable.len()),
+                readable,
             ))
         }
     }

@@ -1,7 +1,8 @@
 //! From a byte of the file to what an author can find: line, column and JSON Pointer.
 
 use super::json::{Json, Value};
-use crate::fault::Place;
+use super::told::{cut, quoted};
+use crate::fault::{AUTHORING, Place};
 use alloc::string::{String, ToString};
 use core::cell::Cell;
 
@@ -23,15 +24,31 @@ impl<'a> Source<'a> {
         }
     }
 
-    /// The text between two offsets.
+    /// The text of a node.
     pub(super) fn slice(&self, node: &Json) -> &'a str {
         self.text
             .get(node.start as usize..node.end as usize)
             .unwrap_or("")
     }
 
+    /// What the author sees of a value, short.
+    pub(super) fn shown(&self, node: &Json) -> String {
+        match &node.value {
+            Value::Null => String::from("null"),
+            Value::Bool(true) => String::from("true"),
+            Value::Bool(false) => String::from("false"),
+            Value::Number(_) => cut(self.slice(node)),
+            Value::Text(text) => quoted(text),
+            Value::List(_) => String::from("a list [ ]"),
+            Value::Object(_) => String::from("a group { }"),
+        }
+    }
+
     /// The place of the byte at `at`.
     pub(super) fn place(&self, at: u32) -> Place {
+        if !AUTHORING {
+            return Place::default();
+        }
         let offset = at as usize;
         let (from, line, column) = self.last.get();
         let start = if from <= offset {

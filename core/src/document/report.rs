@@ -1,11 +1,9 @@
 //! The faults of one file as they are found.
 
-use super::json::{Json, Value};
 use super::place::Source;
-use crate::fault::{Fault, Faults};
+use super::told::Told;
+use crate::fault::{AUTHORING, Fault, Faults};
 use crate::math::Listed;
-use alloc::format;
-use alloc::string::String;
 
 /// Faults so far, in file order, and the file to find their places in.
 pub(super) struct Report<'a> {
@@ -52,7 +50,7 @@ impl<'a> Report<'a> {
 
     /// Adds a fault at byte `at`. `tell` gives what was found, what is allowed and a hint; it is
     /// not asked once the list is full, so that a hostile file costs no more than a count.
-    pub(super) fn add(&mut self, at: u32, code: &'static str, tell: &dyn Fn() -> Told) {
+    pub(super) fn add(&mut self, at: u32, code: &'static str, tell: &dyn Fn(&Source<'_>) -> Told) {
         self.add_related(at, code, &[], tell);
     }
 
@@ -62,22 +60,19 @@ impl<'a> Report<'a> {
         at: u32,
         code: &'static str,
         related: &[u32],
-        tell: &dyn Fn() -> Told,
+        tell: &dyn Fn(&Source<'_>) -> Told,
     ) {
+        if !AUTHORING {
+            self.faults.more += 1;
+            return;
+        }
         self.clear &= LOCAL.contains(&code);
         if !self.has_room() {
             self.faults.more += 1;
             return;
         }
-        let told = tell();
-        let fault = Fault {
-            code,
-            place: self.source.place(at),
-            found: told.found,
-            allowed: told.allowed,
-            help: told.help,
-            related: related.iter().map(|r| self.source.place(*r)).listed(),
-        };
+        let mut fault = tell(&self.source).at(code, self.source.place(at));
+        fault.related = related.iter().map(|r| self.source.place(*r)).listed();
         // Steps of reading come one after the other; their faults are told in file order.
         let place = |f: &Fault| (f.place.line, f.place.column);
         let after = self
@@ -86,67 +81,4 @@ impl<'a> Report<'a> {
             .partition_point(|f| place(f) <= place(&fault));
         self.faults.list.insert(after, fault);
     }
-
-    /// The words for a value: what its author sees there.
-    pub(super) fn shown(&self, node: &Json) -> String {
-        match &node.value {
-            Value::Null => String::from("null"),
-            Value::Bool(true) => String::from("true"),
-            Value::Bool(false) => String::from("false"),
-            Value::Number(_) => cut(self.source.slice(node)),
-            Value::Text(text) => quoted(text),
-            Value::List(_) => String::from("a list [ ]"),
-            Value::Object(_) => String::from("a group { }"),
-        }
-    }
-}
-
-/// What a fault tells.
-pub(super) struct Told {
-    found: String,
-    allowed: String,
-    help: Option<String>,
-}
-
-/// What was found and what is allowed.
-pub(super) fn told(found: impl Into<String>, allowed: impl Into<String>) -> Told {
-    Told {
-        found: found.into(),
-        allowed: allowed.into(),
-        help: None,
-    }
-}
-
-impl Told {
-    /// With a hint.
-    pub(super) fn hint(mut self, help: impl Into<String>) -> Self {
-        self.help = Some(help.into());
-        self
-    }
-
-    /// With "did you mean", where a word is near enough.
-    pub(super) fn meant(self, word: Option<&str>) -> Self {
-        match word {
-            Some(word) => self.hint(format!("Did you mean {}?", quoted(word))),
-            None => self,
-        }
-    }
-}
-
-/// Text in quotes, short and on one line.
-pub(super) fn quoted(text: &str) -> String {
-    format!("\"{}\"", cut(text))
-}
-
-fn cut(text: &str) -> String {
-    const SHOWN: usize = 40;
-    let mut out: String = text
-        .chars()
-        .take(SHOWN)
-        .map(|c| if c.is_control() { ' ' } else { c })
-        .collect();
-    if text.chars().nth(SHOWN).is_some() {
-        out.push('…');
-    }
-    out
 }

@@ -2,6 +2,7 @@
 
 use super::decimal;
 use super::json::{Stop, Value};
+use super::told::{Told, told};
 use alloc::format;
 use alloc::string::String;
 
@@ -70,18 +71,12 @@ impl<'a> Scanner<'a> {
 
     /// What stands here is not what `allowed` says.
     pub(super) fn unexpected(&self, allowed: &'static str) -> Stop {
+        Stop::at(self.at, "not-json", || self.told(allowed))
+    }
+
+    fn told(&self, allowed: &str) -> Told {
         let next = self.rest().chars().next();
         let starts_value = |c: char| c.is_ascii_alphanumeric() || matches!(c, '"' | '{' | '[');
-        let help = match next {
-            Some(c) if allowed.starts_with("a comma") && starts_value(c) => {
-                Some("Put a comma before this.")
-            }
-            Some('\'' | '\u{201c}' | '\u{201d}' | '\u{2018}' | '\u{2019}') => {
-                Some("Use straight double quotes: \"like this\".")
-            }
-            Some('/' | '#') => Some("There are no comments in JSON; use a field \"x-note\"."),
-            _ => None,
-        };
         let found = match next {
             None => String::from("the file stops in the middle"),
             Some(c) if c.is_ascii_alphanumeric() => {
@@ -92,12 +87,16 @@ impl<'a> Scanner<'a> {
             Some(c) if c.is_control() => String::from("found a character that cannot be seen"),
             Some(c) => format!("found {c}"),
         };
-        Stop {
-            at: self.at,
-            code: "not-json",
-            found,
-            allowed,
-            help,
+        let told = told(found, allowed);
+        match next {
+            Some(c) if allowed.starts_with("a comma") && starts_value(c) => {
+                told.hint("Put a comma before this.")
+            }
+            Some('\'' | '\u{201c}' | '\u{201d}' | '\u{2018}' | '\u{2019}') => {
+                told.hint("Use straight double quotes: \"like this\".")
+            }
+            Some('/' | '#') => told.hint("There are no comments in JSON; use a field \"x-note\"."),
+            _ => told,
         }
     }
 
@@ -162,13 +161,13 @@ impl<'a> Scanner<'a> {
         if value.is_finite() {
             return Ok(Value::Number(value));
         }
-        Err(Stop {
-            at: start,
-            code: "number-too-large",
-            found: format!("found the number {}", written.get(..20).unwrap_or(written)),
-            allowed: "no number in a set is that large",
-            help: None,
-        })
+        Err(Stop::at(start, "number-too-large", || {
+            let digits = written.get(..20).unwrap_or(written);
+            told(
+                format!("found the number {digits}"),
+                "no number in a set is that large",
+            )
+        }))
     }
 
     /// A string from its opening quote to its closing one.
@@ -190,13 +189,13 @@ impl<'a> Scanner<'a> {
                 }
                 Some(b'\\') => out.push(self.escape()?),
                 Some(_) => {
-                    return Err(Stop {
-                        at: self.at,
-                        code: "not-json",
-                        found: String::from("a line break or tab within a text"),
-                        allowed: "a text stands on one line, from quote to quote",
-                        help: Some("Close the quotes on the same line, or write \\n."),
-                    });
+                    return Err(Stop::at(self.at, "not-json", || {
+                        told(
+                            "a line break or tab within a text",
+                            "a text stands on one line, from quote to quote",
+                        )
+                        .hint("Close the quotes on the same line, or write \\n.")
+                    }));
                 }
                 None => {
                     return Err(self.unexpected("a text ends with a double quote"));
@@ -257,11 +256,11 @@ impl<'a> Scanner<'a> {
 }
 
 fn bad_escape(at: usize) -> Stop {
-    Stop {
-        at,
-        code: "not-json",
-        found: String::from("a backslash with something that is no character"),
-        allowed: "a backslash is followed by \" \\ / b f n r t or u and four digits",
-        help: Some("For a backslash itself, write two."),
-    }
+    Stop::at(at, "not-json", || {
+        told(
+            "a backslash with something that is no character",
+            "a backslash is followed by \" \\ / b f n r t or u and four digits",
+        )
+        .hint("For a backslash itself, write two.")
+    })
 }

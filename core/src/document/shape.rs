@@ -2,7 +2,8 @@
 
 use super::fields::{self, Choice, Field, Shape, Table};
 use super::json::{Json, Value};
-use super::report::{Report, Told, quoted, told};
+use super::report::Report;
+use super::told::{Told, quoted, told};
 use super::words::{self, Words};
 use super::{LIMITS, VERSION};
 use crate::fault::nearest;
@@ -21,17 +22,16 @@ pub(super) fn check(tree: &Json, report: &mut Report<'_>) {
 /// judged any further.
 fn version(tree: &Json, report: &mut Report<'_>) -> bool {
     let Value::Object(_) = tree.value else {
-        let shown = report.shown(tree);
-        report.add(tree.start, "wrong-type", &|| {
+        report.add(tree.start, "wrong-type", &|source| {
             told(
-                format!("the file is {shown}"),
+                format!("the file is {}", source.shown(tree)),
                 "a set is a group { } of named fields",
             )
         });
         return false;
     };
     let Some(node) = tree.get("backcut") else {
-        report.add(tree.start, "missing-version", &|| {
+        report.add(tree.start, "missing-version", &|_| {
             told(
                 "the file does not say which version it is",
                 "a set begins with \"backcut\": 1",
@@ -39,11 +39,11 @@ fn version(tree: &Json, report: &mut Report<'_>) -> bool {
         });
         return false;
     };
-    let shown = report.shown(node);
     match node.number() {
         Some(n) if n.to_bits() == f64::from(VERSION).to_bits() => true,
         Some(n) if n > f64::from(VERSION) => {
-            report.add(node.start, "newer-version", &|| {
+            report.add(node.start, "newer-version", &|source| {
+                let shown = source.shown(node);
                 told(
                     format!("made by a newer Backcut: version {shown}"),
                     format!("this one reads version {VERSION}"),
@@ -52,9 +52,9 @@ fn version(tree: &Json, report: &mut Report<'_>) -> bool {
             false
         }
         _ => {
-            report.add(node.start, "wrong-version", &|| {
+            report.add(node.start, "wrong-version", &|source| {
                 told(
-                    format!("{shown} is no version"),
+                    format!("{} is no version", source.shown(node)),
                     format!("\"backcut\" is {VERSION}"),
                 )
             });
@@ -77,7 +77,7 @@ impl Checker<'_, '_> {
         }
         for field in table.fields {
             if field.needed && node.get(field.name).is_none() {
-                self.report.add(node.start, "missing-field", &|| {
+                self.report.add(node.start, "missing-field", &|_| {
                     told(
                         format!("{} has no \"{}\"", table.what, field.name),
                         format!("\"{}\" is {}", field.name, allowed(&field.shape)),
@@ -102,7 +102,7 @@ impl Checker<'_, '_> {
     }
 
     fn unknown_field(&mut self, at: u32, key: &str, table: &Table) {
-        self.report.add(at, "unknown-field", &|| {
+        self.report.add(at, "unknown-field", &|_| {
             let names = || table.fields.iter().map(|f| f.name);
             told(
                 format!("{} has no field {}", table.what, quoted(key)),
@@ -117,7 +117,7 @@ impl Checker<'_, '_> {
         let Some(verb) = self.verb else { return };
         let verbs = fields::verbs_of(field.name);
         if !verbs.contains(&verb) {
-            self.report.add(at, "field-of-other-action", &|| {
+            self.report.add(at, "field-of-other-action", &|_| {
                 told(
                     format!("a {} has no \"{}\"", verb.name(), field.name),
                     format!(
@@ -199,10 +199,9 @@ impl Checker<'_, '_> {
     /// Reports `code` unless the value fits.
     fn range(&mut self, node: &Json, shape: &Shape, code: &'static str, fits: bool, name: &str) {
         if !fits {
-            let shown = self.report.shown(node);
-            self.report.add(node.start, code, &|| {
+            self.report.add(node.start, code, &|source| {
                 told(
-                    format!("\"{name}\" is {shown}"),
+                    format!("\"{name}\" is {}", source.shown(node)),
                     format!("\"{name}\" is {}", allowed(shape)),
                 )
             });
@@ -212,7 +211,7 @@ impl Checker<'_, '_> {
     fn text(&mut self, node: &Json, text: &str, longest: usize, name: &str) {
         let length = text.chars().count();
         if length > longest {
-            self.report.add(node.start, "text-too-long", &|| {
+            self.report.add(node.start, "text-too-long", &|_| {
                 told(
                     format!("\"{name}\" has {length} characters"),
                     format!("at most {longest}"),
@@ -230,7 +229,7 @@ impl Checker<'_, '_> {
         name: &str,
     ) {
         if items.len() < least {
-            self.report.add(node.start, "empty-list", &|| {
+            self.report.add(node.start, "empty-list", &|_| {
                 told(
                     format!("\"{name}\" is empty"),
                     "at least one entry stands in it",
@@ -238,7 +237,7 @@ impl Checker<'_, '_> {
             });
         }
         if items.len() > most {
-            self.report.add(node.start, "list-too-long", &|| {
+            self.report.add(node.start, "list-too-long", &|_| {
                 told(
                     format!("\"{name}\" has {} entries", items.len()),
                     format!("at most {most}"),
@@ -273,10 +272,9 @@ impl Checker<'_, '_> {
         match choice.shapes.iter().find(fits).or(only) {
             Some(shape) => self.shape(node, shape, name),
             None => {
-                let shown = self.report.shown(node);
-                self.report.add(node.start, "wrong-type", &|| {
+                self.report.add(node.start, "wrong-type", &|source| {
                     told(
-                        format!("\"{name}\" is {shown}"),
+                        format!("\"{name}\" is {}", source.shown(node)),
                         format!("\"{name}\" is {}", choice.says),
                     )
                 });
@@ -292,7 +290,7 @@ impl Checker<'_, '_> {
             }
             count += 1;
             if !matches!(member.key.as_str(), "1" | "2" | "3" | "4" | "5") {
-                self.report.add(member.key_at, "no-such-player", &|| {
+                self.report.add(member.key_at, "no-such-player", &|_| {
                     told(
                         format!("there is no player {}", quoted(&member.key)),
                         "players are \"1\", \"2\", \"3\", \"4\" and \"5\"",
@@ -306,7 +304,7 @@ impl Checker<'_, '_> {
             2..=5 => return,
             _ => ("too-many-players", "a set has at most five"),
         };
-        self.report.add(node.start, code, &|| {
+        self.report.add(node.start, code, &|_| {
             told(format!("the set has {}", counted(count, "player")), allowed)
         });
     }
@@ -314,7 +312,7 @@ impl Checker<'_, '_> {
     fn word(&mut self, node: &Json, words: Words, text: &str) {
         if !words.knows(text, self.verb) {
             let verb = self.verb;
-            self.report.add(node.start, words.code(), &|| {
+            self.report.add(node.start, words.code(), &|_| {
                 unknown_word(words, verb, text)
             });
         }

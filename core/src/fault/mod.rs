@@ -53,6 +53,11 @@ impl fmt::Display for Fault {
     }
 }
 
+/// Whether this build serves those who write sets: it tells faults, knows where things stand in the
+/// file, and keeps what is written back. One without the feature `authoring` plays the same files
+/// and refuses the same files; whoever wants to know why asks a build that tells.
+pub const AUTHORING: bool = cfg!(feature = "authoring");
+
 /// All faults of a file, in file order; never empty when returned as an error.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Faults {
@@ -78,15 +83,25 @@ impl Faults {
     /// Whether nothing is wrong.
     #[must_use]
     pub fn is_empty(&self) -> bool {
-        self.list.is_empty()
+        self.list.is_empty() && self.more == 0
     }
-}
 
-impl From<Fault> for Faults {
-    fn from(fault: Fault) -> Self {
+    /// The fault that `tell` makes, told or only counted.
+    pub(crate) fn one(tell: impl FnOnce() -> Fault) -> Self {
+        if !AUTHORING {
+            return Self::untold();
+        }
         Self {
-            list: alloc::vec![fault],
+            list: alloc::vec![tell()],
             more: 0,
+        }
+    }
+
+    /// A fault that is only counted.
+    pub(crate) fn untold() -> Self {
+        Self {
+            list: Vec::new(),
+            more: 1,
         }
     }
 }

@@ -1,7 +1,7 @@
 //! Angles in the court's convention: 0 points to −y (at the ring), growing clockwise as seen with
 //! the ring at the top.
 
-use super::{Vec2, atan2, cos, sin};
+use super::{Vec2, atan2, sin_cos};
 use core::f64::consts::{PI, TAU};
 
 /// Facing of direction `v`, radians in (−π, π]: 0 points at the ring (−y), clockwise on screen.
@@ -19,7 +19,8 @@ pub fn angle_of(v: Vec2) -> f64 {
 /// The unit vector that faces `angle`; the inverse of [`angle_of`].
 #[must_use]
 pub fn unit(angle: f64) -> Vec2 {
-    Vec2::new(sin(angle), -cos(angle))
+    let (s, c) = sin_cos(angle);
+    Vec2::new(s, -c)
 }
 
 /// `angle` brought into (−π, π].
@@ -38,7 +39,7 @@ pub fn turn_between(from: f64, to: f64) -> f64 {
 /// `v` turned by `angle` (clockwise on screen, as facings grow).
 #[must_use]
 pub fn rotated(v: Vec2, angle: f64) -> Vec2 {
-    let (s, c) = (sin(angle), cos(angle));
+    let (s, c) = sin_cos(angle);
     Vec2::new(c * v.x - s * v.y, s * v.x + c * v.y)
 }
 

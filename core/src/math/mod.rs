@@ -8,6 +8,7 @@ mod decimal;
 mod list;
 mod order;
 mod roots;
+mod trig;
 
 pub use angle::{angle_of, rotated, turn_between, unit, wrap_angle};
 pub use decimal::{push_decimal, push_fixed};
@@ -15,6 +16,7 @@ pub use kurbo::{BezPath, CubicBez, PathEl, Point, Vec2};
 pub use list::Listed;
 pub use order::sort_short;
 pub use roots::{bisect, first_root};
+pub use trig::{acos, cos, sin, sin_cos, tan};
 
 /// Square root. IEEE 754 fixes every bit, so the hardware may do it.
 #[inline]
@@ -53,4 +55,4 @@ pub fn direction(v: Vec2) -> Option<Vec2> {
     (l > 1e-9).then(|| v / l)
 }
 
-pub use libm::{acos, asin, atan, atan2, ceil, cos, exp, floor, log as ln, pow, round, sin, tan};
+pub use libm::{asin, atan, atan2, ceil, exp, floor, log as ln, pow, round};

@@ -4,7 +4,7 @@ use super::law::SLOWEST;
 use super::limit::{Stretch, stretches};
 use super::{Law, Leg};
 use crate::athlete::Limits;
-use crate::math::pow;
+use crate::math::{exp, ln};
 use crate::path::Path;
 use alloc::vec::Vec;
 
@@ -75,7 +75,7 @@ impl Run<'_> {
 
     fn capped(&mut self, i: usize, top: f64, share: f64) -> Law {
         if let Some(leg) = self.legs.get_mut(i) {
-            leg.effort.top = top * pow(SLOWEST / top, 1.0 - share);
+            leg.effort.top = top * exp((1.0 - share) * ln(SLOWEST / top));
         }
         let [entry, exit] = self.ends;
         Law::solve(self.stretches, &self.legs, self.limits, entry, exit)

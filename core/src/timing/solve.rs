@@ -84,7 +84,9 @@ impl Solver<'_> {
                 waits,
                 earliest,
             }),
-            Err(found) => Err(cycle::fault(self.set, &self.ch, &self.woven, &waits, &found).into()),
+            Err(found) => Err(Faults::one(|| {
+                cycle::fault(self.set, &self.ch, &self.woven, &waits, &found)
+            })),
         }
     }
 

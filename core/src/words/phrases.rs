@@ -127,7 +127,14 @@ pub(super) fn event(edge: Edge, verb: Verb) -> &'static str {
 
 /// An event of several players.
 pub(super) fn plural(event: &str) -> String {
-    event.replace(" is ", " are ")
+    let mut out = String::new();
+    for word in event.split(' ') {
+        if !out.is_empty() {
+            out.push(' ');
+        }
+        out.push_str(if word == "is" { "are" } else { word });
+    }
+    out
 }
 
 /// What a cutter or dribbler of that kind does, where the trade has a verb for it; other kinds

@@ -5,7 +5,8 @@ import { PART } from "../names.js";
 import { Surface } from "../surface.js";
 import { scaleNote } from "./caption.js";
 
-/** @import { Palette, Play } from "../load.js" */
+/** @import { Palette } from "../../pkg/raw/backcut.js" */
+/** @import { OpenSet } from "../load.js" */
 /** @import { State } from "../reader.js" */
 
 export class Key {
@@ -14,7 +15,7 @@ export class Key {
   #scale = make("p", { class: "scale narrow-only" });
   node = make("div", { class: "key", part: PART.key }, this.#picture, this.#scale);
 
-  /** @param {Play} play @param {Palette} palette @param {number} width */
+  /** @param {OpenSet} play @param {Palette} palette @param {number} width */
   paint(play, palette, width) {
     const height = play.keyHeight(width);
     this.#picture.style.height = `${height}px`;

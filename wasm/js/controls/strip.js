@@ -7,7 +7,8 @@ import { make, write } from "../build.js";
 import { PART } from "../names.js";
 import { Surface } from "../surface.js";
 
-/** @import { Palette, Play } from "../load.js" */
+/** @import { Palette } from "../../pkg/raw/backcut.js" */
+/** @import { OpenSet } from "../load.js" */
 /** @import { Commands, State } from "../reader.js" */
 
 /** A finger that moved less than this has tapped, pixels. */
@@ -40,7 +41,7 @@ export class Strip {
     this.#scrub();
   }
 
-  /** Takes a width. @param {Play} play @param {number} width @param {State} state */
+  /** Takes a width. @param {OpenSet} play @param {number} width @param {State} state */
   layout(play, width, { follow, folded }) {
     const [left = 0, right = 1, header = 0, ruler = 0, height = 0] = play.stripGeometry(
       width,
@@ -58,7 +59,7 @@ export class Strip {
     for (const layer of [this.#done, this.#toCome]) layer.resize(width, height);
   }
 
-  /** @param {Play} play @param {Palette} palette @param {State} state */
+  /** @param {OpenSet} play @param {Palette} palette @param {State} state */
   paint(play, palette, { beat, follow, folded }) {
     this.#done.paint((context, density) =>
       play.paintStrip(context, palette, this.#width, density, beat, follow, folded, false),

@@ -2,7 +2,7 @@
 
 use super::{Checker, at};
 use crate::document::json::Json;
-use crate::document::report::told;
+use crate::document::told::told;
 use crate::math::Listed;
 use crate::set::{Action, Family, Kind, PlayerId, Target, Verb, Via};
 use alloc::format;
@@ -34,7 +34,7 @@ impl Checker<'_, '_, '_> {
         self.known(&action.who, who);
         self.once(&action.who, who);
         if action.who.len() > 1 && !matches!(action.verb, Verb::Screen | Verb::Hold | Verb::Fake) {
-            self.report.add(who.start, "one-player-only", &|| {
+            self.report.add(who.start, "one-player-only", &|_| {
                 told(
                     format!("{} players do one {}", action.who.len(), action.verb.name()),
                     "only a screen, a hold and a fake are done by several as one; write one \
@@ -50,7 +50,7 @@ impl Checker<'_, '_, '_> {
             .enumerate()
             .any(|(i, p)| who.iter().take(i).any(|q| q == p));
         if twice {
-            self.report.add(node.start, "same-player-twice", &|| {
+            self.report.add(node.start, "same-player-twice", &|_| {
                 told("a player stands twice in this list", "each player once")
             });
         }
@@ -88,15 +88,15 @@ impl Checker<'_, '_, '_> {
             return;
         };
         let own = own.number();
-        let found = match action.verb {
-            Verb::Pass => format!("{own} passes to {own}"),
-            Verb::Handoff => format!("{own} hands the ball to {own}"),
-            Verb::Screen => format!("{own} screens for {own}"),
-            Verb::Fake => format!("{own} fakes at {own}"),
-            _ => format!("{own} cannot use a screen of {own}"),
-        };
-        self.report.add(node.start, code, &|| {
-            told(found.as_str(), "name a team mate")
+        self.report.add(node.start, code, &|_| {
+            let found = match action.verb {
+                Verb::Pass => format!("{own} passes to {own}"),
+                Verb::Handoff => format!("{own} hands the ball to {own}"),
+                Verb::Screen => format!("{own} screens for {own}"),
+                Verb::Fake => format!("{own} fakes at {own}"),
+                _ => format!("{own} cannot use a screen of {own}"),
+            };
+            told(found, "name a team mate")
         });
     }
 
@@ -111,7 +111,7 @@ impl Checker<'_, '_, '_> {
         }
         let written = action.to.is_some();
         self.report
-            .add(at(node, "to").start, "receiver-missing", &|| {
+            .add(at(node, "to").start, "receiver-missing", &|_| {
                 let found = match (written, action.verb) {
                     (true, _) => "this goes to a place, not to a player",
                     (false, Verb::Pass) => "nobody receives this pass",
@@ -128,7 +128,7 @@ impl Checker<'_, '_, '_> {
 
     fn destination(&mut self, action: &Action, node: &Json) {
         if action.receiver().is_some() {
-            self.report.add(at(node, "to").start, "place-needed", &|| {
+            self.report.add(at(node, "to").start, "place-needed", &|_| {
                 told(
                     format!("a {} goes to a place, not to a player", action.verb.name()),
                     "a spot, [x, y], or {\"beside\": 4, \"side\": \"left\"}",
@@ -140,7 +140,7 @@ impl Checker<'_, '_, '_> {
             kind.row().family == Family::Rim || matches!(kind, Kind::Hesitation | Kind::Crossover)
         });
         if action.to.is_none() && node.get("to").is_none() && !knows_its_end {
-            self.report.add(node.start, "missing-field", &|| {
+            self.report.add(node.start, "missing-field", &|_| {
                 told(
                     format!("a {} has no \"to\"", action.verb.name()),
                     "\"to\" is where it ends: a spot like \"left wing\", or [x, y]",
@@ -167,7 +167,7 @@ impl Checker<'_, '_, '_> {
 
     fn screen(&mut self, action: &Action, node: &Json) {
         if action.for_whom.is_empty() {
-            self.report.add(node.start, "screen-for-nobody", &|| {
+            self.report.add(node.start, "screen-for-nobody", &|_| {
                 told(
                     "this screen is for nobody",
                     "\"for\" is the number of a team mate",
@@ -180,7 +180,7 @@ impl Checker<'_, '_, '_> {
         self.not_oneself(action, &action.for_whom, whom, "screen-for-oneself");
         if action.kind == Some(Kind::Gate) && action.who.len() != 2 {
             self.report
-                .add(at(node, "who").start, "gate-needs-two", &|| {
+                .add(at(node, "who").start, "gate-needs-two", &|_| {
                     let found = match action.who.len() {
                         1 => String::from("one player cannot be a gate"),
                         n => format!("{n} players are a gate"),

@@ -2,7 +2,7 @@
 
 use super::{Checker, at};
 use crate::document::json::Json;
-use crate::document::report::told;
+use crate::document::told::told;
 use crate::set::{Action, Kind, PlayerId, Verb, holder_after};
 use alloc::format;
 
@@ -30,14 +30,14 @@ impl Checker<'_, '_, '_> {
         match ball {
             Ball::With(holder) if !action.who.contains(&holder) => {
                 let holder = holder.number();
-                self.report.add(at(node, "who").start, code, &|| {
+                self.report.add(at(node, "who").start, code, &|_| {
                     told(
                         format!("{own} {does}, but {holder} has the ball"),
                         "only the player with the ball can; what is written earlier happens first",
                     )
                 });
             }
-            Ball::Shot => self.report.add(node.start, "after-the-shot", &|| {
+            Ball::Shot => self.report.add(node.start, "after-the-shot", &|_| {
                 told(
                     format!("{own} {does} after the shot"),
                     "the shot ends all possession; write it last",

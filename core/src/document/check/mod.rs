@@ -6,8 +6,9 @@ mod stand;
 mod tie;
 
 use super::json::{Json, Value};
-use super::report::{Report, quoted, told};
+use super::report::Report;
 use super::shape::join;
+use super::told::{quoted, told};
 use crate::court::Court;
 use crate::fault::nearest;
 use crate::math::Listed;
@@ -63,20 +64,19 @@ impl<'s> Checker<'s, '_, '_> {
             }
         }
         match holders.as_slice() {
-            [] => self.report.add(players.start, "no-ball", &|| {
+            [] => self.report.add(players.start, "no-ball", &|_| {
                 told("nobody has the ball", "one player has it: \"ball\": true")
             }),
             [_] => {}
             [(first, start), others @ ..] => {
                 for (other, second) in others {
-                    let found = format!(
-                        "{} and {} both have the ball",
-                        first.number(),
-                        other.number()
-                    );
                     self.report
-                        .add_related(*second, "two-balls", &[*start], &|| {
-                            told(found.as_str(), "one player has it")
+                        .add_related(*second, "two-balls", &[*start], &|_| {
+                            let (a, b) = (first.number(), other.number());
+                            told(
+                                format!("{a} and {b} both have the ball"),
+                                "one player has it",
+                            )
                         });
                 }
             }
@@ -133,7 +133,7 @@ impl<'s> Checker<'s, '_, '_> {
             if !ids.contains(&directive.action.as_str()) {
                 let name = directive.action.as_str();
                 self.report
-                    .add(at(node, "id").start, "unknown-action", &|| {
+                    .add(at(node, "id").start, "unknown-action", &|_| {
                         told(
                             format!("no action has the id {}", quoted(name)),
                             format!("ids: {}", join(ids.iter().copied())),
@@ -150,7 +150,7 @@ impl<'s> Checker<'s, '_, '_> {
         let nodes = tree.get("slow").map_or(&[][..], Json::items);
         for (slow, node) in set.slow.iter().zip(nodes) {
             if slow.from > slow.to || usize::from(slow.to) > beats {
-                self.report.add(node.start, "no-such-beat", &|| {
+                self.report.add(node.start, "no-such-beat", &|_| {
                     told(
                         format!("from beat {} to beat {}", slow.from, slow.to),
                         format!("beats are 1 to {beats}, the earlier one first"),
@@ -159,7 +159,7 @@ impl<'s> Checker<'s, '_, '_> {
             }
             if slow.rate <= 0.0 {
                 self.report
-                    .add(at(node, "rate").start, "number-out-of-range", &|| {
+                    .add(at(node, "rate").start, "number-out-of-range", &|_| {
                         told(
                             "a rate of 0 would stand still",
                             "a number above 0, at most 1",
@@ -171,7 +171,7 @@ impl<'s> Checker<'s, '_, '_> {
         let pairs = set.film.iter().zip(set.film.iter().skip(1));
         for ((before, mark), node) in pairs.zip(nodes.iter().skip(1)) {
             if mark.t <= before.t || mark.film <= before.film {
-                self.report.add(node.start, "film-out-of-order", &|| {
+                self.report.add(node.start, "film-out-of-order", &|_| {
                     told(
                         "this mark is not later than the one before",
                         "marks in order of time",
@@ -196,7 +196,7 @@ impl<'s> Checker<'s, '_, '_> {
     fn known_one(&mut self, id: PlayerId, node: &Json) {
         let set = self.set;
         if set.player(id).is_none() {
-            self.report.add(node.start, "player-not-in-set", &|| {
+            self.report.add(node.start, "player-not-in-set", &|_| {
                 let numbers: Vec<_> = set.players.iter().map(|p| p.id).listed();
                 told(
                     format!("{} does not play in this set", id.number()),

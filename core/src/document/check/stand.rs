@@ -3,7 +3,7 @@
 use super::{Checker, at};
 use crate::court::SpotName;
 use crate::document::json::Json;
-use crate::document::report::told;
+use crate::document::told::told;
 use crate::math::Point;
 use crate::set::{PlayerId, SetPlace};
 use alloc::format;
@@ -28,7 +28,7 @@ impl Checker<'_, '_, '_> {
             SetPlace::Beside(beside) => {
                 self.known_one(beside.who, at(node, "beside"));
                 if own.contains(&beside.who) {
-                    self.report.add(node.start, "beside-oneself", &|| {
+                    self.report.add(node.start, "beside-oneself", &|_| {
                         let who = beside.who.number();
                         told(
                             format!("{who} cannot stand beside {who}"),
@@ -44,7 +44,7 @@ impl Checker<'_, '_, '_> {
         }
         let marks = *self.court.marks();
         let throw_in = self.court.in_bounds(point, -BEHIND) && behind == 0.0;
-        self.report.add(node.start, "off-court", &|| {
+        self.report.add(node.start, "off-court", &|_| {
             let told = told(
                 "this place is off the court",
                 format!(

@@ -2,8 +2,8 @@
 
 use super::{Checker, at, listed};
 use crate::document::json::{Json, Value};
-use crate::document::report::told;
 use crate::document::shape::join;
+use crate::document::told::told;
 use crate::math::Listed;
 use crate::set::{
     Action, ActionId, Edge, Kind, PlayerId, ReadInstant, Scope, Tie, TieRelation, Verb, Via,
@@ -48,8 +48,8 @@ impl<'s> Checker<'s, '_, '_> {
         let Some(to) = self.find(tie.scope, tie.to) else {
             return;
         };
-        if to.place == action.place {
-            self.report.add(node.start, "tie-to-itself", &|| {
+        if core::ptr::eq(to, action) {
+            self.report.add(node.start, "tie-to-itself", &|_| {
                 told("this action waits for itself", "the id of another action")
             });
             return;
@@ -104,7 +104,7 @@ impl<'s> Checker<'s, '_, '_> {
         if !edges.contains(&named.edge) {
             let passes = matches!(named.edge, Edge::PassBy | Edge::Cue);
             let moves = matches!(action.verb, Verb::Cut | Verb::Dribble);
-            self.report.add(edge_node.start, "no-such-instant", &|| {
+            self.report.add(edge_node.start, "no-such-instant", &|_| {
                 let told = told(
                     format!(
                         "this {} has no \"{}\"",
@@ -126,7 +126,7 @@ impl<'s> Checker<'s, '_, '_> {
         if let Some(of) = named.of
             && !screeners.contains(&of)
         {
-            self.report.add(of_node.start, "no-such-screener", &|| {
+            self.report.add(of_node.start, "no-such-screener", &|_| {
                 let allowed = match screeners.len() {
                     0 => "no screener takes part in that action".into(),
                     _ => format!("screeners of that action: {}", listed(&screeners)),

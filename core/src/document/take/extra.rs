@@ -2,6 +2,7 @@
 
 use crate::document::json::{Json, Value};
 use crate::document::place::Source;
+use crate::fault::AUTHORING;
 use crate::set::Extra;
 use alloc::string::ToString;
 use alloc::vec::Vec;
@@ -9,6 +10,9 @@ use alloc::vec::Vec;
 /// Every `x-…` field of the file, in file order.
 pub(super) fn all(tree: &Json, source: &Source<'_>) -> Vec<Extra> {
     let mut found = Vec::new();
+    if !AUTHORING {
+        return found;
+    }
     let mut open = alloc::vec![tree];
     while let Some(node) = open.pop() {
         if let Value::List(items) = &node.value {

@@ -8,8 +8,9 @@ mod read;
 
 use super::LIMITS;
 use super::json::{Json, Value};
-use super::report::{Report, quoted, told};
+use super::report::Report;
 use super::shape::{counted, defender, whole};
+use super::told::{quoted, told};
 use super::words;
 use crate::athlete::Level;
 use crate::fault::nearest;
@@ -80,7 +81,7 @@ impl<'t> Taker<'_, '_, 't> {
                 let Some(name) = node.text() else { continue };
                 let taken = names.iter().chain(self.scopes.iter().flatten());
                 if self.judge && taken.clone().any(|n| n.0 == name) {
-                    self.report.add(node.start, "duplicate-id", &|| {
+                    self.report.add(node.start, "duplicate-id", &|_| {
                         told(
                             format!("the id {} is taken", quoted(name)),
                             "each id names one action",
@@ -120,8 +121,9 @@ impl<'t> Taker<'_, '_, 't> {
             }
         }
         if self.judge {
-            let known: Vec<&str> = self.scopes.iter().flatten().map(|n| n.0).listed();
-            self.report.add(node.start, "unknown-action", &|| {
+            let scopes = &self.scopes;
+            self.report.add(node.start, "unknown-action", &|_| {
+                let known: Vec<&str> = scopes.iter().flatten().map(|n| n.0).listed();
                 let allowed = match known.len() {
                     0 => "no action has an id yet".to_string(),
                     _ => format!("ids: {}", super::shape::join(known.iter().copied())),
@@ -136,7 +138,7 @@ impl<'t> Taker<'_, '_, 't> {
     fn too_many(&mut self, tree: &Json) {
         let count = self.actions;
         if count > LIMITS.actions {
-            self.report.add(tree.start, "too-many-actions", &|| {
+            self.report.add(tree.start, "too-many-actions", &|_| {
                 told(
                     format!("the set has {}", counted(count, "action")),
                     format!("at most {}", LIMITS.actions),
@@ -147,10 +149,12 @@ impl<'t> Taker<'_, '_, 't> {
 }
 
 fn players(node: &Json) -> Vec<Player> {
+    let names = ["1", "2", "3", "4", "5"];
     PlayerId::ALL
         .into_iter()
-        .filter_map(|id| {
-            let player = node.get(&id.number().to_string())?;
+        .zip(names)
+        .filter_map(|(id, name)| {
+            let player = node.get(name)?;
             Some(Player {
                 id,
                 at: player
