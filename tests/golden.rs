@@ -143,7 +143,7 @@ fn picture_cases() -> Vec<Case> {
         ),
         (
             "instant-in-the-light".to_owned(),
-            roll.poster(3.0, WIDTH, &Palette::light()),
+            roll.poster(None, 3.0, WIDTH, &Palette::light()),
         ),
         ("strip".to_owned(), {
             let view = StripView {
@@ -151,7 +151,12 @@ fn picture_cases() -> Vec<Case> {
                 holds_up: true,
                 ..StripView::default()
             };
-            paint(&long.strip_scene(&view), &Palette::light(), "Strip", "")
+            paint(
+                &long.strip_scene(None, &view),
+                &Palette::light(),
+                "Strip",
+                "",
+            )
         }),
     ];
     for court in RuleSet::ALL {

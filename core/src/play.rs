@@ -7,7 +7,7 @@ use crate::document;
 use crate::fault::Faults;
 use crate::findings::{self, Finding, Settings};
 use crate::looks::{self, Look, Outcome};
-use crate::scene::{self, Scene, StripGeometry, StripView, View};
+use crate::scene::{self, Scene, Staged, StripGeometry, StripView, Verdict, View};
 use crate::set::{Coverage, Set};
 use crate::strip::{self, Strip};
 use crate::svg::{self, Palette};
@@ -208,15 +208,30 @@ impl Play {
         scene::court(&self.court, view)
     }
 
-    /// Everybody, the ball and the trails at `t`; `out` is reused.
-    pub fn movers_scene(&self, t: f64, view: &View, out: &mut Scene) {
-        scene::movers(&self.timeline, &self.set, &self.court, t, view, out);
+    /// Everybody, the ball and the trails at `t`, with what is known beyond the set; `out` is reused.
+    pub fn movers_scene(
+        &self,
+        verdict: Option<&Verdict<'_>>,
+        t: f64,
+        view: &View,
+        out: &mut Scene,
+    ) {
+        scene::movers(&self.staged(verdict), t, view, out);
     }
 
-    /// The strip.
+    fn staged<'a>(&'a self, verdict: Option<&'a Verdict<'a>>) -> Staged<'a> {
+        Staged {
+            timeline: &self.timeline,
+            set: &self.set,
+            court: &self.court,
+            verdict,
+        }
+    }
+
+    /// The strip, with what is known beyond the set.
     #[must_use]
-    pub fn strip_scene(&self, view: &StripView) -> Scene {
-        scene::strip(&self.strip, view)
+    pub fn strip_scene(&self, verdict: Option<&Verdict<'_>>, view: &StripView) -> Scene {
+        scene::strip(&self.strip, verdict, view)
     }
 
     /// Where things lie in that strip.
@@ -231,11 +246,17 @@ impl Play {
         scene::key(&self.set, width_px)
     }
 
-    /// A picture of the instant `t` as a standalone SVG.
+    /// A picture of the instant `t` as a standalone SVG, with what is known beyond the set.
     #[must_use]
-    pub fn poster(&self, t: f64, width_px: f64, palette: &Palette) -> String {
+    pub fn poster(
+        &self,
+        verdict: Option<&Verdict<'_>>,
+        t: f64,
+        width_px: f64,
+        palette: &Palette,
+    ) -> String {
         let view = self.view(width_px);
-        let picture = scene::picture(&self.timeline, &self.set, &self.court, t, &view);
+        let picture = scene::picture(&self.staged(verdict), t, &view);
         svg::paint(&picture, palette, &self.set.title, &self.describe(t))
     }
 

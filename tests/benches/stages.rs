@@ -100,11 +100,11 @@ fn showing(play: &Play) -> io::Result<()> {
         play.timeline().player(PlayerId::ALL[0], t())
     })?;
     row("scene of the movers", || {
-        play.movers_scene(t(), &view, &mut scene);
+        play.movers_scene(None, t(), &view, &mut scene);
     })?;
-    row("scene of the strip", || play.strip_scene(&strip))?;
+    row("scene of the strip", || play.strip_scene(None, &strip))?;
     row("svg of an instant", || {
-        play.poster(t(), WIDTH, &Palette::light())
+        play.poster(None, t(), WIDTH, &Palette::light())
     })?;
     row("svg of a beat", || {
         play.beat_poster(1, WIDTH, &Palette::print())

@@ -169,7 +169,7 @@ impl Play {
         follow: u8,
     ) {
         let view = self.view(width, follow);
-        self.core.movers_scene(t, &view, &mut self.movers);
+        self.core.movers_scene(None, t, &view, &mut self.movers);
         paint(&self.movers, context, palette, density);
     }
 
@@ -201,7 +201,12 @@ impl Play {
         to_come: bool,
     ) {
         let view = strip_view(width, Some(beat), follow, folded, to_come);
-        paint(&self.core.strip_scene(&view), context, palette, density);
+        paint(
+            &self.core.strip_scene(None, &view),
+            context,
+            palette,
+            density,
+        );
     }
 
     /// Height of the key of marks.

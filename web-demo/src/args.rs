@@ -27,7 +27,7 @@ FILE may be - for standard input (not for show).
   --court NAME   fiba, nba, wnba, ncaa-men, ncaa-women, nfhs      instead of the file's
   --level NAME   elite, elite women, adult, high school, u14, u12, recreational
   --mirror       left and right exchanged
-  --coverage C   looks: only this one, or all (else all); frames: with defenders X1 to X5. chase, over,
+  --coverage C   looks: only this one, or all (else all); frames, draw: with defenders X1 to X5. chase, over,
                  through, under, top-lock, switch, show, drop, ice, blitz, weak-side-tag
   --strict       check: a violation counts as a fault
   --dark         draw: for a dark page
@@ -81,6 +81,8 @@ pub(crate) struct Picture {
     pub(crate) file: Source,
     /// Which instant.
     pub(crate) moment: Moment,
+    /// With five defenders under this coverage.
+    pub(crate) coverage: Option<Coverage>,
     /// Where to; `None`: standard output.
     pub(crate) out: Option<PathBuf>,
     /// CSS pixels.
@@ -224,7 +226,15 @@ where
         "looks" => &["--json", "--coverage", "--court", "--level", "--mirror"],
         "frames" => &["--fps", "--coverage", "--court", "--level", "--mirror"],
         "draw" => &[
-            "--at", "--beat", "-o", "--width", "--dark", "--court", "--level", "--mirror",
+            "--at",
+            "--beat",
+            "-o",
+            "--width",
+            "--dark",
+            "--coverage",
+            "--court",
+            "--level",
+            "--mirror",
         ],
         "show" => &["--port", "--court", "--level", "--mirror"],
         "serve" => &["--port"],
@@ -311,6 +321,15 @@ fn option(given: &mut Given, written: &str, parser: &mut lexopt::Parser) -> Resu
     Ok(())
 }
 
+/// The one coverage that `command` can take.
+fn one(command: &str, asked: Option<Asked>) -> Result<Option<Coverage>, String> {
+    match asked {
+        Some(Asked::All) => Err(format!("backcut {command}: name one coverage")),
+        Some(Asked::One(coverage)) => Ok(Some(coverage)),
+        None => Ok(None),
+    }
+}
+
 fn coverage(name: &str) -> Result<Asked, String> {
     if name == "all" {
         return Ok(Asked::All);
@@ -374,13 +393,7 @@ fn command(name: &str, given: &mut Given) -> Result<Command, String> {
         "frames" => Command::Frames {
             file: source(next("the file")?),
             fps: given.fps.ok_or("backcut frames: --fps N is missing")?,
-            coverage: match given.coverage {
-                Some(Asked::One(coverage)) => Some(coverage),
-                Some(Asked::All) => {
-                    return Err("backcut frames: name one coverage".to_owned());
-                }
-                None => None,
-            },
+            coverage: one("frames", given.coverage)?,
         },
         "draw" => Command::Draw(Picture {
             file: source(next("the file")?),
@@ -389,6 +402,7 @@ fn command(name: &str, given: &mut Given) -> Result<Command, String> {
                 (None, Some(n)) => Moment::Beat(n),
                 _ => return Err("backcut draw: say either --at SECONDS or --beat N".to_owned()),
             },
+            coverage: one("draw", given.coverage)?,
             out: given.out.take().filter(|o| o.as_os_str() != "-"),
             width: given.width.unwrap_or(760.0),
             dark: given.seen.contains(&"--dark"),

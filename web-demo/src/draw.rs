@@ -2,7 +2,10 @@
 
 use crate::Failure;
 use crate::args::{Moment, Overrides, Picture};
+use backcut::findings::Settings;
 use backcut::play::Play;
+use backcut::scene::{Flag, Verdict};
+use backcut::set::Coverage;
 use backcut::svg::Palette;
 use std::fs;
 use std::io::Write;
@@ -22,7 +25,13 @@ pub(crate) fn run(
     } else {
         Palette::light()
     };
-    let svg = paint(&play, picture.moment, picture.width, &palette)?;
+    let svg = paint(
+        &play,
+        picture.moment,
+        picture.coverage,
+        picture.width,
+        &palette,
+    )?;
     match &picture.out {
         Some(path) => {
             fs::write(path, svg).map_err(|e| Failure::Use(format!("{}: {e}", path.display())))?;
@@ -32,18 +41,33 @@ pub(crate) fn run(
     Ok(())
 }
 
-/// The picture as SVG text, `width` CSS pixels wide.
+/// The picture as SVG text, `width` CSS pixels wide; an instant against `coverage` with all that is
+/// known about it.
 ///
 /// # Errors
 /// When the set has no such beat.
 pub(crate) fn paint(
     play: &Play,
     moment: Moment,
+    coverage: Option<Coverage>,
     width: f64,
     palette: &Palette,
 ) -> Result<String, Failure> {
     match moment {
-        Moment::At(t) => Ok(play.poster(t.min(play.timeline().duration()), width, palette)),
+        Moment::At(t) => {
+            let t = t.min(play.timeline().duration());
+            let Some(coverage) = coverage else {
+                return Ok(play.poster(None, t, width, palette));
+            };
+            let defence = play.defence(coverage);
+            let (looks, findings) = (play.looks(&defence), play.findings(&Settings::default()));
+            let verdict = Verdict {
+                defence: Some(&defence),
+                looks: &looks,
+                flags: &Flag::of(&findings),
+            };
+            Ok(play.poster(Some(&verdict), t, width, palette))
+        }
         Moment::Beat(n) => {
             let beats = play.set().beats.len();
             let beat = n.checked_sub(1).filter(|beat| *beat < beats);

@@ -96,7 +96,7 @@ fn picture(shown: &Shown, path: &str) -> Option<String> {
         .parse()
         .ok()?;
     let play = shown.source.open(shown.overrides).ok()?;
-    draw::paint(&play, Moment::Beat(number), 760.0, &Palette::light()).ok()
+    draw::paint(&play, Moment::Beat(number), None, 760.0, &Palette::light()).ok()
 }
 
 /// One event each time the file's bytes change, the first at once.

@@ -68,7 +68,13 @@ pub(crate) fn run(source: &Path, out: &Path, told: &mut dyn Write) -> Result<(),
     }
     for (entry, page) in &pages {
         for (name, palette) in [("light", Palette::light()), ("dark", Palette::dark())] {
-            let svg = draw::paint(&page.play, Moment::Beat(entry.poster), POSTER, &palette)?;
+            let svg = draw::paint(
+                &page.play,
+                Moment::Beat(entry.poster),
+                None,
+                POSTER,
+                &palette,
+            )?;
             fs::write(out.join(format!("posters/{}-{name}.svg", page.file)), svg)?;
         }
         let set = format!("sets/{}.json", page.file);

@@ -3,6 +3,7 @@
 use super::picture::people;
 use super::shape::{Draw, push_lines, rect};
 use super::trail::Trails;
+use super::verdict::Verdict;
 use super::view::{Camera, View};
 use super::{Area, Item, Role, court};
 use crate::court::Court;
@@ -203,6 +204,7 @@ fn overlap(a: Area, b: Area) -> bool {
 pub(super) fn draw(
     trails: &Trails<'_>,
     court: &Court,
+    verdict: Option<&Verdict<'_>>,
     close: &CloseUp,
     t: f64,
     out: &mut Vec<Item>,
@@ -215,7 +217,7 @@ pub(super) fn draw(
     };
     out.push(Item::Clip(area));
     court::floor(court, &inner.camera, out);
-    people(&inner, t, out);
+    people(&inner, verdict, t, out);
     out.push(Item::Unclip);
     out.stroke(rect(area), Role::Soft, 1.0);
     court::half_metre(close.ruler, SCALE, out);

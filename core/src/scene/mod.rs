@@ -7,10 +7,12 @@ mod ball;
 mod bits;
 mod close;
 mod court;
+mod dimension;
 #[cfg(test)]
 pub(crate) mod fixture;
 mod item;
 mod key;
+mod margin;
 mod mark;
 mod measure;
 mod mover;
@@ -20,6 +22,7 @@ mod strip;
 #[cfg(test)]
 mod tests;
 mod trail;
+mod verdict;
 mod view;
 mod way;
 
@@ -27,6 +30,7 @@ pub use close::{CloseUp, close_up};
 pub use court::court;
 pub use item::{Anchor, Area, Dash, Item, Role, Scene, TextStyle};
 pub use key::key;
-pub use picture::{beat, movers, picture};
+pub use picture::{Staged, beat, movers, picture};
 pub use strip::{StripGeometry, StripRow, StripView, strip};
+pub use verdict::{Flag, Verdict};
 pub use view::View;

@@ -1,6 +1,6 @@
 //! Bodies from above: shoulders, and a nose that shows where the chest points.
 
-use super::shape::{Draw, beside, disc, ellipse, push_lines, sans};
+use super::shape::{Draw, beside, disc, ellipse, lines, push_lines, sans};
 use super::view::Camera;
 use super::{Anchor, Item, Role};
 use crate::athlete::Limits;
@@ -81,6 +81,45 @@ impl Body {
             number,
             sans(size, true, Anchor::Middle),
         );
+    }
+}
+
+/// Width of an X before a defender's number, pixels.
+const CROSS: f64 = 7.0;
+
+impl Body {
+    /// A defender: the same body as an outline, the nose a shape of its own. Where the shoulders
+    /// leave no room for it the X goes, except in print.
+    pub(super) fn draw_defender(&self, who: PlayerId, print: bool, out: &mut Vec<Item>) {
+        let shape = ellipse(self.middle, self.wide, self.deep, self.facing);
+        let base = 0.3 * self.wide;
+        let corners = [
+            self.at(-base, self.deep),
+            self.at(0.0, self.tip() + 1.0),
+            self.at(base, self.deep),
+        ];
+        let mut nose = lines(&corners);
+        nose.close_path();
+        out.stroke(shape.clone(), Role::Paper, 4.0);
+        out.stroke(nose.clone(), Role::Paper, 2.5);
+        out.fill(shape.clone(), Role::Field);
+        out.stroke(shape, Role::Ink, 1.5);
+        out.fill(nose, Role::Ink);
+        let mut digit = String::new();
+        push_decimal(&mut digit, f64::from(who.number()), 0);
+        let base = Point::new(self.middle.x, self.middle.y + 4.0);
+        if print || 2.0 * self.wide >= 24.0 {
+            let left = Point::new(base.x - CROSS, base.y);
+            out.text(
+                left,
+                String::from("X"),
+                Role::Ink,
+                sans(9.0, true, Anchor::Start),
+            );
+            out.text(base, digit, Role::Ink, sans(11.0, true, Anchor::Start));
+        } else {
+            out.text(base, digit, Role::Ink, sans(11.0, true, Anchor::Middle));
+        }
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::mover::Body;
 use super::trail::Trails;
+use super::verdict::{Stage, Verdict};
 use super::view::View;
 use super::{Item, Scene, ball, close, court, mark};
 use crate::court::Court;
@@ -9,20 +10,33 @@ use crate::set::{PlayerId, Set};
 use crate::timeline::Timeline;
 use alloc::vec::Vec;
 
+/// What pictures are made of.
+#[derive(Clone, Copy, Debug)]
+pub struct Staged<'a> {
+    /// Who is where when.
+    pub timeline: &'a Timeline,
+    /// What was written.
+    pub set: &'a Set,
+    /// Where.
+    pub court: &'a Court,
+    /// What is known beyond that.
+    pub verdict: Option<&'a Verdict<'a>>,
+}
+
 /// Everything that moves, at `t`, for the layer over [`court()`](court::court). `out` is emptied
 /// first; its room is used again.
-pub fn movers(timeline: &Timeline, set: &Set, court: &Court, t: f64, view: &View, out: &mut Scene) {
+pub fn movers(staged: &Staged<'_>, t: f64, view: &View, out: &mut Scene) {
     out.width = view.width_px;
-    out.height = view.height_px(court);
+    out.height = view.height_px(staged.court);
     out.items.clear();
-    add_movers(timeline, set, court, t, view, &mut out.items);
+    add_movers(staged, t, view, &mut out.items);
 }
 
 /// The court and everybody on it at `t`.
 #[must_use]
-pub fn picture(timeline: &Timeline, set: &Set, court: &Court, t: f64, view: &View) -> Scene {
-    let mut scene = court::court(court, view);
-    add_movers(timeline, set, court, t, view, &mut scene.items);
+pub fn picture(staged: &Staged<'_>, t: f64, view: &View) -> Scene {
+    let mut scene = court(staged.court, view);
+    add_movers(staged, t, view, &mut scene.items);
     scene
 }
 
@@ -44,31 +58,50 @@ pub fn beat(timeline: &Timeline, set: &Set, court: &Court, beat: usize, view: &V
     scene
 }
 
-fn add_movers(
-    timeline: &Timeline,
-    set: &Set,
-    court: &Court,
-    t: f64,
-    view: &View,
-    out: &mut Vec<Item>,
-) {
+fn add_movers(staged: &Staged<'_>, t: f64, view: &View, out: &mut Vec<Item>) {
+    let Staged {
+        timeline,
+        set,
+        court,
+        verdict,
+    } = *staged;
     let trails = Trails {
         timeline,
         set,
         view,
         camera: view.camera(court),
     };
-    people(&trails, t, out);
+    people(&trails, verdict, t, out);
+    if let Some(verdict) = verdict {
+        verdict.marks(&stage(&trails, t), out);
+    }
     let beat = timeline.beat_at(t);
     if let Some(close) = close::close_up(timeline, set, court, view, beat) {
-        close::draw(&trails, court, &close, t, out);
+        close::draw(&trails, court, verdict, &close, t, out);
+    }
+}
+
+fn stage<'a>(trails: &'a Trails<'_>, t: f64) -> Stage<'a> {
+    Stage {
+        timeline: trails.timeline,
+        set: trails.set,
+        camera: &trails.camera,
+        t,
     }
 }
 
 /// Trails, screens, bodies and ball through one camera.
-pub(super) fn people(trails: &Trails<'_>, t: f64, out: &mut Vec<Item>) {
+pub(super) fn people(
+    trails: &Trails<'_>,
+    verdict: Option<&Verdict<'_>>,
+    t: f64,
+    out: &mut Vec<Item>,
+) {
     if trails.view.show_trails {
         trails.at(t, out);
+    }
+    if let Some(verdict) = verdict {
+        verdict.defenders(&stage(trails, t), out);
     }
     bodies(trails, t, out);
 }

@@ -4,7 +4,7 @@ use super::ball::disc_at;
 use super::bits::Row;
 use super::measure::fitted;
 use super::shape::{Draw, disc, lines, push_lines, rect, sans};
-use super::{Anchor, Area, Dash, Item, Role, Scene};
+use super::{Anchor, Area, Dash, Item, Role, Scene, Verdict};
 use crate::math::{BezPath, Listed, Point, push_decimal};
 use crate::set::PlayerId;
 use crate::strip::{BallBit, BallRow, Slur, Strip};
@@ -121,19 +121,23 @@ impl StripGeometry {
     }
 }
 
-/// Draws `strip`, without a ground.
+/// Draws `strip`, without a ground; with a verdict also how open its shots are, and its flags.
 #[must_use]
-pub fn strip(strip: &Strip, view: &StripView) -> Scene {
+pub fn strip(strip: &Strip, verdict: Option<&Verdict<'_>>, view: &StripView) -> Scene {
     let geometry = StripGeometry::of(strip, view);
     let score = Score {
         strip,
         view,
         geometry: &geometry,
     };
+    let mut items = score.items();
+    if let Some(verdict) = verdict {
+        verdict.in_strip(strip, &geometry, view, &mut items);
+    }
     Scene {
         width: view.width_px,
         height: geometry.height,
-        items: score.items(),
+        items,
     }
 }
 

@@ -5,8 +5,17 @@ use crate::set::{Edge, Verb};
 use alloc::vec::Vec;
 use proptest::prelude::*;
 
+fn staged(played: &Played) -> Staged<'_> {
+    Staged {
+        timeline: &played.timeline,
+        set: &played.set,
+        court: &played.court,
+        verdict: None,
+    }
+}
+
 fn drawn(played: &Played, t: f64, view: &View) -> Scene {
-    picture(&played.timeline, &played.set, &played.court, t, view)
+    picture(&staged(played), t, view)
 }
 
 /// Role and width of all strokes that start at a place of the floor.
@@ -97,14 +106,7 @@ fn a_screen_has_its_bar_only_while_it_stands() {
     view.show_trails = false;
     let bars = |t| {
         let mut out = Scene::default();
-        movers(
-            &played.timeline,
-            &played.set,
-            &played.court,
-            t,
-            &view,
-            &mut out,
-        );
+        movers(&staged(&played), t, &view, &mut out);
         let bar = |i: &&Item| matches!(i, Item::Stroke { role: Role::Ink, round: false, width, .. } if *width > 3.0);
         out.items.iter().filter(bar).count()
     };
@@ -175,23 +177,9 @@ fn the_moving_layer_reuses_its_room() {
     let played = turnstile();
     let view = View::new(760.0);
     let mut out = Scene::default();
-    movers(
-        &played.timeline,
-        &played.set,
-        &played.court,
-        1.0,
-        &view,
-        &mut out,
-    );
+    movers(&staged(&played), 1.0, &view, &mut out);
     let first = out.clone();
-    movers(
-        &played.timeline,
-        &played.set,
-        &played.court,
-        1.0,
-        &view,
-        &mut out,
-    );
+    movers(&staged(&played), 1.0, &view, &mut out);
     assert_eq!(out, first);
 }
 
@@ -229,9 +217,9 @@ fn what_is_past_and_to_come_lie_in_the_same_places() {
         };
         scene.items.iter().map(shape).collect::<Vec<_>>()
     };
-    let past = strip(&data, &view);
+    let past = strip(&data, None, &view);
     view.to_come = true;
-    let to_come = strip(&data, &view);
+    let to_come = strip(&data, None, &view);
     assert_eq!(shapes(&past), shapes(&to_come));
     assert_ne!(past, to_come);
 }
@@ -277,7 +265,7 @@ proptest! {
             let mut scenes: Vec<Scene> = Vec::from([drawn(&played, t, &view)]);
             scenes.push(beat(&played.timeline, &played.set, &played.court, 1, &view));
             let data = crate::strip::build(&played.timeline, &played.set);
-            scenes.push(strip(&data, &StripView { width_px: width, follow, ..StripView::default() }));
+            scenes.push(strip(&data, None, &StripView { width_px: width, follow, ..StripView::default() }));
             for item in scenes.iter().flat_map(|s| &s.items) {
                 match item {
                     Item::Fill { path, .. } => prop_assert!(finite(path)),

@@ -7,6 +7,7 @@ mod action;
 mod caution;
 mod finding;
 mod instant;
+mod look;
 mod phrases;
 mod place;
 mod tale;
@@ -18,6 +19,7 @@ pub use action::action;
 pub use caution::cautions;
 pub use finding::{cure, finding};
 pub use instant::describe;
+pub use look::{chance, coverage, look, open, openness};
 pub use tale::{beat, beat_title, set};
 
 use crate::court::RuleSet;

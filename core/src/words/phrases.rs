@@ -4,6 +4,9 @@
 //! the subject of stand twice: for one, and for more.
 
 pub(super) mod finding;
+mod look;
+
+pub(super) use look::*;
 
 use crate::court::SpotName;
 use crate::set::{Edge, Kind, Verb};

@@ -1,0 +1,88 @@
+//! A verdict in the strip: how open each shot is, and flags in the rows they belong to.
+
+use super::measure::text_width;
+use super::shape::{Draw, sans};
+use super::{Anchor, Item, Role, StripGeometry, StripView, TextStyle, Verdict};
+use crate::looks::{Chance, Look};
+use crate::math::Point;
+use crate::strip::{BitKind, Strip};
+use crate::words;
+use alloc::vec::Vec;
+
+const SIZE: f64 = 12.5;
+/// From an arrow to its words, pixels.
+const GAP: f64 = 7.0;
+/// From the middle of one flag to the next in the same row, pixels.
+const APART: f64 = 20.0;
+
+impl Verdict<'_> {
+    pub(super) fn in_strip(
+        &self,
+        strip: &Strip,
+        geometry: &StripGeometry,
+        view: &StripView,
+        out: &mut Vec<Item>,
+    ) {
+        for look in self.looks.iter().filter(|l| l.chance == Chance::Finish) {
+            open(look, strip, geometry, view, out);
+        }
+        let mut placed: Vec<Point> = Vec::new();
+        for flag in self.flags {
+            let row = flag.who.map_or_else(
+                || geometry.rows.last().map(|r| r.y),
+                |who| geometry.row(who),
+            );
+            let Some(y) = row else { continue };
+            let edges = (geometry.left + 9.0, geometry.right - 9.0);
+            let mut at = Point::new(geometry.x(flag.t).clamp(edges.0, edges.1), y);
+            let right = placed.iter().filter(|p| p.y.to_bits() == y.to_bits());
+            if let Some(last) = right.map(|p| p.x).reduce(f64::max) {
+                at.x = at.x.max(last + APART);
+            }
+            // Past the end there is no time left to mark; its words stand in the text.
+            if at.x <= edges.1 {
+                placed.push(at);
+                flag.draw(at, out);
+            }
+        }
+    }
+}
+
+/// "open 0.9 s" behind the shot's arrow, before it where there is no room behind.
+fn open(
+    look: &Look,
+    strip: &Strip,
+    geometry: &StripGeometry,
+    view: &StripView,
+    out: &mut Vec<Item>,
+) {
+    let bits = strip.rows.iter().find(|r| r.who == look.who);
+    let shot = bits.and_then(|row| {
+        let shots = row.bits.iter().filter(|b| b.what == BitKind::Shot);
+        shots.min_by(|a, b| {
+            let off = |t: f64| (t - look.t).abs();
+            off(a.end).total_cmp(&off(b.end))
+        })
+    });
+    let (Some(shot), Some(y)) = (shot, geometry.row(look.who)) else {
+        return;
+    };
+    let text = words::open(look);
+    let behind = geometry.x(shot.end).max(geometry.x(shot.start) + 14.0) + GAP;
+    let fits = behind + text_width(&text, SIZE, true) <= geometry.right;
+    let (x, anchor) = if fits {
+        (behind, Anchor::Start)
+    } else {
+        (geometry.x(shot.start) - GAP, Anchor::End)
+    };
+    let role = if view.to_come {
+        Role::FollowToCome
+    } else {
+        Role::Follow
+    };
+    let style = TextStyle {
+        halo: Some(Role::Paper),
+        ..sans(SIZE, true, anchor)
+    };
+    out.text(Point::new(x, y + 4.5), text, role, style);
+}
