@@ -216,15 +216,14 @@ impl Play {
         view: &View,
         out: &mut Scene,
     ) {
-        scene::movers(&self.staged(verdict), t, view, out);
+        scene::movers(&self.staged(), verdict, t, view, out);
     }
 
-    fn staged<'a>(&'a self, verdict: Option<&'a Verdict<'a>>) -> Staged<'a> {
+    fn staged(&self) -> Staged<'_> {
         Staged {
             timeline: &self.timeline,
             set: &self.set,
             court: &self.court,
-            verdict,
         }
     }
 
@@ -256,7 +255,7 @@ impl Play {
         palette: &Palette,
     ) -> String {
         let view = self.view(width_px);
-        let picture = scene::picture(&self.staged(verdict), t, &view);
+        let picture = scene::picture(&self.staged(), verdict, t, &view);
         svg::paint(&picture, palette, &self.set.title, &self.describe(t))
     }
 

@@ -51,7 +51,8 @@ fn count(n: usize) -> JsValue {
     u32::try_from(n).unwrap_or(u32::MAX).into()
 }
 
-fn set(target: &JsValue, name: &str, value: JsValue) {
+/// Sets a property of a plain object.
+pub(crate) fn set(target: &JsValue, name: &str, value: JsValue) {
     // Fails only on a frozen target; this one was made a moment ago.
     let _ = Reflect::set(target, &name.into(), &value);
 }

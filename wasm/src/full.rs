@@ -1,7 +1,20 @@
-//! What the first frame can do without.
+//! What the first frame can do without: words, the defence, looks and findings.
+//!
+//! Lists come over as arrays of plain objects, so that a page needs no class of ours to read them.
 
+use crate::fault::{set, thrown, unknown};
 use crate::play::Play;
+use alloc::borrow::ToOwned;
 use alloc::string::String;
+use alloc::vec::Vec;
+use backcut::fault::Faults;
+use backcut::findings::{Finding, Settings};
+use backcut::looks::{Chance, Look};
+use backcut::scene::Flag;
+use backcut::set::{Coverage, PlayerId};
+use backcut::words;
+use js_sys::{Array, Object};
+use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 
 #[wasm_bindgen]
@@ -24,4 +37,150 @@ impl Play {
     pub fn frame_hash(&self, fps: u32) -> u64 {
         self.core.timeline().hash(fps)
     }
+
+    /// The coverages that this set can meet, by their names in a set file.
+    #[wasm_bindgen(getter)]
+    #[must_use]
+    pub fn coverages(&self) -> Vec<String> {
+        let all = self.core.coverages().into_iter();
+        all.map(|c| c.name().to_owned()).collect()
+    }
+
+    /// The coverage that the file asks for; nothing where it asks for none.
+    #[wasm_bindgen(getter, js_name = writtenCoverage)]
+    #[must_use]
+    pub fn written_coverage(&self) -> Option<String> {
+        self.core.set().defence.all.map(|c| c.name().to_owned())
+    }
+
+    /// Puts five defenders on the floor under a coverage, by name, and measures every look; without
+    /// a name takes them off again.
+    ///
+    /// # Errors
+    /// An array of faults where there is no such coverage.
+    #[allow(
+        clippy::needless_pass_by_value,
+        reason = "what comes over from JavaScript is owned"
+    )]
+    pub fn defend(&mut self, coverage: Option<String>) -> Result<(), JsValue> {
+        let Some(name) = coverage else {
+            self.judged.defence = None;
+            self.judged.looks.clear();
+            return Ok(());
+        };
+        let defence = self.core.defence(named(&name)?);
+        self.judged.looks = self.core.looks(&defence);
+        self.judged.defence = Some(defence);
+        Ok(())
+    }
+
+    /// A number over the bits of every defender's every state, to compare builds; 0 without defence.
+    #[wasm_bindgen(getter, js_name = defenceHash)]
+    #[must_use]
+    pub fn defence_hash(&self) -> u64 {
+        let defence = self.judged.defence.as_ref();
+        defence.map_or(0, backcut::defence::Defence::hash)
+    }
+
+    /// The looks against the defence on the floor: `{t, who, chance, separation, open, needs, lane,
+    /// openness, contested, title, text}`, metres and seconds.
+    #[wasm_bindgen(getter)]
+    #[must_use]
+    pub fn looks(&self) -> Array {
+        self.listed(&self.judged.looks)
+    }
+
+    /// The looks against another coverage, by name: one row of the outcome table. What is on the
+    /// floor stays.
+    ///
+    /// # Errors
+    /// An array of faults where there is no such coverage.
+    pub fn outcome(&self, coverage: &str) -> Result<Array, JsValue> {
+        let defence = self.core.defence(named(coverage)?);
+        Ok(self.listed(&self.core.looks(&defence)))
+    }
+
+    /// Finds what breaks a rule, a body or the timing, and raises a flag for each; or takes the
+    /// flags away.
+    pub fn judge(&mut self, on: bool) {
+        self.judged.findings = if on {
+            self.core.findings(&Settings::default())
+        } else {
+            Vec::new()
+        };
+        self.judged.flags = Flag::of(&self.judged.findings);
+    }
+
+    /// What was found: `{code, severity, letter, t, players, text, cure}`; findings beyond the
+    /// alphabet have no letter.
+    #[wasm_bindgen(getter)]
+    #[must_use]
+    pub fn findings(&self) -> Array {
+        let found = self.judged.findings.iter().enumerate();
+        let letter = |i: usize| self.judged.flags.get(i).map(|f| String::from(f.letter));
+        found.map(|(i, f)| self.found(f, letter(i))).collect()
+    }
+}
+
+impl Play {
+    fn found(&self, f: &Finding, letter: Option<String>) -> JsValue {
+        let object = Object::new();
+        let players: Array = f
+            .players
+            .iter()
+            .map(|p: &PlayerId| JsValue::from(p.number()))
+            .collect();
+        set(&object, "code", f.code().into());
+        set(&object, "severity", f.severity.name().into());
+        set(&object, "letter", letter.into());
+        set(&object, "t", f.t.into());
+        set(&object, "players", players.into());
+        set(&object, "text", self.core.finding(f).into());
+        set(&object, "cure", self.core.cure(f).into());
+        object.into()
+    }
+
+    fn listed(&self, looks: &[Look]) -> Array {
+        looks.iter().map(|l| self.look(l)).collect()
+    }
+
+    fn look(&self, l: &Look) -> JsValue {
+        let object = Object::new();
+        set(&object, "t", l.t.into());
+        set(&object, "who", l.who.number().into());
+        set(&object, "chance", chance(l.chance).into());
+        set(&object, "separation", l.separation.into());
+        set(&object, "open", l.open.into());
+        set(&object, "needs", l.needs.into());
+        set(&object, "lane", l.lane.into());
+        set(&object, "openness", words::openness(l.openness()).into());
+        set(&object, "contested", l.contested().into());
+        set(&object, "title", words::chance(l).into());
+        set(&object, "text", words::look(l, self.core.set()).into());
+        object.into()
+    }
+}
+
+fn chance(chance: Chance) -> &'static str {
+    match chance {
+        Chance::Catch => "catch",
+        Chance::Drive => "drive",
+        Chance::Finish => "shot",
+    }
+}
+
+/// A coverage in words, by its name in a set file.
+#[wasm_bindgen(js_name = coverageTitle)]
+#[must_use]
+pub fn coverage_title(name: &str) -> String {
+    Coverage::parse(name).map_or("", words::coverage).to_owned()
+}
+
+fn named(name: &str) -> Result<Coverage, JsValue> {
+    Coverage::parse(name).ok_or_else(|| {
+        let mut faults = Faults::default();
+        let all = Coverage::TABLE.map(|row| row.1);
+        unknown(&mut faults, "coverage", name, &all);
+        thrown(&faults)
+    })
 }

@@ -16,9 +16,12 @@ mod fault;
 mod frame;
 #[cfg(feature = "full")]
 mod full;
+mod judged;
 mod play;
 #[cfg(target_arch = "wasm32")]
 mod runtime;
 
 pub use canvas::Palette;
+#[cfg(feature = "full")]
+pub use full::coverage_title;
 pub use play::{Play, byte_limit, empty_court_height, paint_empty_court};

@@ -3,6 +3,7 @@
 use crate::canvas::{Palette, paint};
 use crate::fault::{thrown, unknown};
 use crate::frame::{self, Buffer, LENGTH};
+use crate::judged::Judged;
 use alloc::borrow::ToOwned;
 use alloc::boxed::Box;
 use alloc::string::String;
@@ -29,6 +30,7 @@ pub struct Play {
     buffer: Buffer,
     /// Kept between frames, so that its list need not grow anew.
     movers: Scene,
+    pub(crate) judged: Judged,
 }
 
 #[wasm_bindgen]
@@ -169,7 +171,9 @@ impl Play {
         follow: u8,
     ) {
         let view = self.view(width, follow);
-        self.core.movers_scene(None, t, &view, &mut self.movers);
+        let verdict = self.judged.verdict();
+        self.core
+            .movers_scene(verdict.as_ref(), t, &view, &mut self.movers);
         paint(&self.movers, context, palette, density);
     }
 
@@ -201,12 +205,9 @@ impl Play {
         to_come: bool,
     ) {
         let view = strip_view(width, Some(beat), follow, folded, to_come);
-        paint(
-            &self.core.strip_scene(None, &view),
-            context,
-            palette,
-            density,
-        );
+        let verdict = self.judged.verdict();
+        let scene = self.core.strip_scene(verdict.as_ref(), &view);
+        paint(&scene, context, palette, density);
     }
 
     /// Height of the key of marks.
@@ -242,6 +243,7 @@ impl Play {
             frame: Frame::default(),
             buffer: Box::new([0.0; LENGTH]),
             movers: Scene::default(),
+            judged: Judged::default(),
             core,
         }
     }

@@ -334,10 +334,8 @@ fn coverage(name: &str) -> Result<Asked, String> {
     if name == "all" {
         return Ok(Asked::All);
     }
-    let mut table = Coverage::TABLE.iter();
-    table
-        .find(|(_, own, others)| *own == name || others.contains(&name))
-        .map(|row| Asked::One(row.0))
+    Coverage::parse(name)
+        .map(Asked::One)
         .ok_or_else(|| format!("--coverage: no coverage is called {name:?}"))
 }
 

@@ -69,7 +69,7 @@ struct Cell {
 
 fn row(outcome: &Outcome) -> Row {
     Row {
-        coverage: name(outcome.coverage),
+        coverage: outcome.coverage.name(),
         written: outcome.written,
         looks: outcome.looks.iter().map(cell).collect(),
     }
@@ -111,11 +111,6 @@ fn chance(look: &Look) -> &'static str {
     }
 }
 
-fn name(coverage: Coverage) -> &'static str {
-    let mut table = Coverage::TABLE.iter();
-    table.find(|row| row.0 == coverage).map_or("", |row| row.1)
-}
-
 /// Rows are coverages, columns are looks in time order, cells the seconds until a defender is
 /// there; a star where the pass has to go by a hand.
 fn write_table(out: &mut dyn Write, play: &Play, outcomes: &[Outcome]) -> io::Result<()> {
@@ -135,7 +130,7 @@ fn write_table(out: &mut dyn Write, play: &Play, outcomes: &[Outcome]) -> io::Re
     writeln!(out)?;
     for outcome in outcomes {
         let mark = if outcome.written { " (file)" } else { "" };
-        write!(out, "{:14}", format!("{}{mark}", name(outcome.coverage)))?;
+        write!(out, "{:14}", format!("{}{mark}", outcome.coverage.name()))?;
         for (look, head) in outcome.looks.iter().zip(&heads) {
             let star = if look.lane.is_some_and(|lane| lane < 0.0) {
                 "*"

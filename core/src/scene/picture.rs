@@ -19,24 +19,28 @@ pub struct Staged<'a> {
     pub set: &'a Set,
     /// Where.
     pub court: &'a Court,
-    /// What is known beyond that.
-    pub verdict: Option<&'a Verdict<'a>>,
 }
 
-/// Everything that moves, at `t`, for the layer over [`court()`](court::court). `out` is emptied
-/// first; its room is used again.
-pub fn movers(staged: &Staged<'_>, t: f64, view: &View, out: &mut Scene) {
+/// Everything that moves, at `t`, for the layer over [`court()`](court::court), with what is known
+/// beyond the set. `out` is emptied first; its room is used again.
+pub fn movers(
+    staged: &Staged<'_>,
+    verdict: Option<&Verdict<'_>>,
+    t: f64,
+    view: &View,
+    out: &mut Scene,
+) {
     out.width = view.width_px;
     out.height = view.height_px(staged.court);
     out.items.clear();
-    add_movers(staged, t, view, &mut out.items);
+    add_movers(staged, verdict, t, view, &mut out.items);
 }
 
-/// The court and everybody on it at `t`.
+/// The court and everybody on it at `t`, with what is known beyond the set.
 #[must_use]
-pub fn picture(staged: &Staged<'_>, t: f64, view: &View) -> Scene {
+pub fn picture(staged: &Staged<'_>, verdict: Option<&Verdict<'_>>, t: f64, view: &View) -> Scene {
     let mut scene = court(staged.court, view);
-    add_movers(staged, t, view, &mut scene.items);
+    add_movers(staged, verdict, t, view, &mut scene.items);
     scene
 }
 
@@ -58,12 +62,17 @@ pub fn beat(timeline: &Timeline, set: &Set, court: &Court, beat: usize, view: &V
     scene
 }
 
-fn add_movers(staged: &Staged<'_>, t: f64, view: &View, out: &mut Vec<Item>) {
+fn add_movers(
+    staged: &Staged<'_>,
+    verdict: Option<&Verdict<'_>>,
+    t: f64,
+    view: &View,
+    out: &mut Vec<Item>,
+) {
     let Staged {
         timeline,
         set,
         court,
-        verdict,
     } = *staged;
     let trails = Trails {
         timeline,

@@ -10,12 +10,11 @@ fn staged(played: &Played) -> Staged<'_> {
         timeline: &played.timeline,
         set: &played.set,
         court: &played.court,
-        verdict: None,
     }
 }
 
 fn drawn(played: &Played, t: f64, view: &View) -> Scene {
-    picture(&staged(played), t, view)
+    picture(&staged(played), None, t, view)
 }
 
 /// Role and width of all strokes that start at a place of the floor.
@@ -106,7 +105,7 @@ fn a_screen_has_its_bar_only_while_it_stands() {
     view.show_trails = false;
     let bars = |t| {
         let mut out = Scene::default();
-        movers(&staged(&played), t, &view, &mut out);
+        movers(&staged(&played), None, t, &view, &mut out);
         let bar = |i: &&Item| matches!(i, Item::Stroke { role: Role::Ink, round: false, width, .. } if *width > 3.0);
         out.items.iter().filter(bar).count()
     };
@@ -177,9 +176,9 @@ fn the_moving_layer_reuses_its_room() {
     let played = turnstile();
     let view = View::new(760.0);
     let mut out = Scene::default();
-    movers(&staged(&played), 1.0, &view, &mut out);
+    movers(&staged(&played), None, 1.0, &view, &mut out);
     let first = out.clone();
-    movers(&staged(&played), 1.0, &view, &mut out);
+    movers(&staged(&played), None, 1.0, &view, &mut out);
     assert_eq!(out, first);
 }
 

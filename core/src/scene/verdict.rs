@@ -202,10 +202,9 @@ mod tests {
             timeline: &played.timeline,
             set: &played.set,
             court: &played.court,
-            verdict: Some(verdict),
         };
         let mut out = Scene::default();
-        movers(&staged, t, &View::new(width), &mut out);
+        movers(&staged, Some(verdict), t, &View::new(width), &mut out);
         out
     }
 

@@ -2,6 +2,7 @@
 
 use super::{ActionId, Beat, Edge, PlayerId, Pointer};
 use crate::court::Side;
+use crate::fault::same_word;
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -38,6 +39,22 @@ impl Coverage {
         (Self::Blitz, "blitz", &["trap"]),
         (Self::WeakSideTag, "weak-side-tag", &["tag"]),
     ];
+
+    /// The name in a set file.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        let mut table = Self::TABLE.iter();
+        table.find(|row| row.0 == self).map_or("", |row| row.1)
+    }
+
+    /// The coverage of that name or other accepted word.
+    #[must_use]
+    pub fn parse(text: &str) -> Option<Self> {
+        let named = |(_, name, others): &&(Self, &str, &[&str])| {
+            same_word(text, name) || others.iter().any(|o| same_word(text, o))
+        };
+        Self::TABLE.iter().find(named).map(|row| row.0)
+    }
 }
 
 /// What a single defender does.

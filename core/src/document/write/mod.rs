@@ -146,7 +146,7 @@ fn instant(out: &mut Out<'_>, instant: &ReadInstant) {
 
 fn condition(out: &mut Out<'_>, condition: &Condition) {
     out.object(&mut |out| match condition {
-        Condition::Coverage(c) => out.word("coverage", coverage(*c)),
+        Condition::Coverage(c) => out.word("coverage", c.name()),
         Condition::Does { who, does, side } => {
             defender(out, *who);
             out.word("does", deed(*does));
@@ -166,7 +166,7 @@ fn condition(out: &mut Out<'_>, condition: &Condition) {
 
 fn defence(out: &mut Out<'_>, defence: &Defence) {
     out.object(&mut |out| {
-        out.text("all", defence.all.map(coverage));
+        out.text("all", defence.all.map(Coverage::name));
         if !defence.on.is_empty() {
             out.field("on", &mut |out| out.lines(&defence.on, directive));
         }
@@ -184,13 +184,6 @@ fn directive(out: &mut Out<'_>, directive: &Directive) {
 
 fn defender(out: &mut Out<'_>, own_man: PlayerId) {
     out.word("who", &format!("X{}", own_man.number()));
-}
-
-fn coverage(coverage: Coverage) -> &'static str {
-    Coverage::TABLE
-        .iter()
-        .find(|r| r.0 == coverage)
-        .map_or("", |r| r.1)
 }
 
 fn deed(deed: Deed) -> &'static str {

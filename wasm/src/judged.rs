@@ -1,0 +1,48 @@
+//! What is known of an open set beyond itself; the build for the first frame knows nothing.
+
+use backcut::scene::Verdict;
+
+#[cfg(feature = "full")]
+pub(crate) use full::Judged;
+
+#[cfg(feature = "full")]
+mod full {
+    use super::Verdict;
+    use alloc::vec::Vec;
+    use backcut::defence::Defence;
+    use backcut::findings::Finding;
+    use backcut::looks::Look;
+    use backcut::scene::Flag;
+
+    /// Grows as it is asked for.
+    #[derive(Debug, Default)]
+    pub(crate) struct Judged {
+        pub(crate) defence: Option<Defence>,
+        pub(crate) looks: Vec<Look>,
+        pub(crate) findings: Vec<Finding>,
+        pub(crate) flags: Vec<Flag>,
+    }
+
+    impl Judged {
+        pub(crate) fn verdict(&self) -> Option<Verdict<'_>> {
+            Some(Verdict {
+                defence: self.defence.as_ref(),
+                looks: &self.looks,
+                flags: &self.flags,
+            })
+        }
+    }
+}
+
+/// Nothing.
+#[cfg(not(feature = "full"))]
+#[derive(Debug, Default)]
+pub(crate) struct Judged {}
+
+#[cfg(not(feature = "full"))]
+impl Judged {
+    #[allow(clippy::unused_self, reason = "the other build has something to tell")]
+    pub(crate) fn verdict(&self) -> Option<Verdict<'_>> {
+        None
+    }
+}
