@@ -95,9 +95,17 @@ impl Path {
     /// of length 0 looks at the ring: (0, −1).
     #[must_use]
     pub fn tangent(&self, s: f64) -> Vec2 {
-        self.locate(s)
-            .and_then(|(c, u)| direction(table::derivative(c, u)))
-            .unwrap_or(Vec2::new(0.0, -1.0))
+        self.pose(s).1
+    }
+
+    /// Point and tangent at `s`, looked up once.
+    pub(crate) fn pose(&self, s: f64) -> (Point, Vec2) {
+        let here = self.locate(s);
+        let way = here.and_then(|(c, u)| direction(table::derivative(c, u)));
+        (
+            here.map_or(self.start, |(c, u)| c.eval(u)),
+            way.unwrap_or(Vec2::new(0.0, -1.0)),
+        )
     }
 
     /// Signed curvature at `s`, 1/m; positive turns from +x toward +y.

@@ -156,7 +156,7 @@ fn profile(timeline: &Timeline, who: PlayerId, start: f64, end: f64) -> Vec<f64>
     (0..=steps as u32)
         .map(|i| {
             let t = start + (end - start) * f64::from(i) / steps;
-            timeline.player(who, t).map_or(0.0, |m| m.speed)
+            timeline.speed(who, t)
         })
         .listed()
 }
