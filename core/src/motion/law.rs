@@ -101,11 +101,14 @@ impl Law {
     /// Place and speed at `t` seconds after the start; the ends hold beyond the ends.
     #[must_use]
     pub fn at(&self, t: f64) -> Sample {
-        let after = self.phases.partition_point(|p| p.t <= t);
-        match self.phases.get(after.max(1) - 1) {
-            Some(phase) if t < self.end.0 => phase.after((t - phase.t).max(0.0), self.end.1.s),
-            _ => self.end.1,
+        let (lasts, end) = self.end;
+        if t < lasts {
+            let after = self.phases.partition_point(|p| p.t <= t);
+            if let Some(phase) = self.phases.get(after.max(1) - 1) {
+                return phase.after((t - phase.t).max(0.0), end.s);
+            }
         }
+        end
     }
 
     /// Seconds after the start at which `s` metres are first reached.

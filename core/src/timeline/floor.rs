@@ -47,24 +47,23 @@ impl Floor {
             };
             let mut own = runs.iter().filter(|r| r.run.who == who).peekable();
             let mut now: Option<&PlacedRun> = None;
+            let mut node = 0;
             let mut feet = Vec::with_capacity(count);
             for i in 0..count {
                 let t = facing::time_of(i);
                 while let Some(next) = own.next_if(|r| r.start <= t) {
-                    now = Some(next);
+                    (now, node) = (Some(next), 0);
                 }
                 let mut way = None;
                 if let Some(r) = now {
                     let since = t - r.start;
                     let sample = r.run.law().at(since);
-                    if since < r.run.duration() && sample.v > STROLL {
-                        let pose = r.run.path().pose(sample.s);
-                        (at, way) = (pose.0, Some(pose.1));
-                    } else {
-                        at = r.run.path().point(sample.s);
-                    }
+                    let pose = r.run.path().pose_onward(sample.s, &mut node);
+                    at = pose.0;
                     if since >= r.run.duration() {
                         now = None;
+                    } else if sample.v > STROLL {
+                        way = Some(pose.1);
                     }
                 }
                 feet.push(Foot { at, way });

@@ -90,12 +90,14 @@ fn in_the_way(placed: &PlacedRun, [s0, s1]: [f64; 2], rests: &[Rest]) -> Vec<(Pl
     let mut found: Vec<(PlayerId, Point, f64)> = Vec::new();
     let (from, to) = (s0 + ENDS, s1 - ENDS);
     let steps = crate::math::floor((to - from) / STEP) as i32;
-    let mut i = 0;
+    let (start, end) = (placed.start, placed.start + placed.run.duration());
+    let meets = |r: &Rest| r.who != placed.run.who && r.from <= end && r.to >= start;
+    let (mut i, mut node) = (0, 0);
     while i <= steps {
         let s = from + STEP * f64::from(i);
-        let p = placed.run.path().point(s);
+        let (p, _) = placed.run.path().pose_onward(s, &mut node);
         let mut nearest = f64::INFINITY;
-        for rest in rests.iter().filter(|r| r.who != placed.run.who) {
+        for rest in rests.iter().filter(|r| meets(r)) {
             let near = (rest.at - p).hypot2();
             nearest = nearest.min(near);
             if near >= TOO_NEAR * TOO_NEAR {
