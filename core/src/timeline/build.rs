@@ -24,12 +24,7 @@ impl Timeline {
     /// The timeline of a scheduled set.
     #[must_use]
     pub fn build(set: &Set, court: &Court, mut schedule: Schedule) -> Self {
-        let limits = PlayerId::ALL.map(|p| {
-            set.player(p)
-                .and_then(|p| p.level)
-                .unwrap_or(set.level)
-                .limits()
-        });
+        let limits = set.limits();
         let mut quiet: f64 = 0.0;
         for r in &schedule.rows {
             quiet = quiet.max(r.end);
@@ -97,7 +92,7 @@ fn movers(
             facing,
         })
     });
-    for placed in schedule.runs.drain(..) {
+    for placed in core::mem::take(&mut schedule.runs) {
         if let Some(Some(mover)) = movers.get_mut(placed.run.who.index()) {
             mover.runs.push(placed);
         }

@@ -4,7 +4,7 @@ use super::block::{At, Instant, Wait, What, Why, soft};
 use super::run::Run;
 use super::weave::{LEAD, SET_BEFORE, STAY, Weaver};
 use crate::choreography::{Part, Row, Use};
-use crate::math::{Listed, Point, distance, first_root, sort_short};
+use crate::math::{Listed, distance, first_root, sort_short};
 use crate::set::{ActionId, Edge, Kind, PlayerId, TieRelation, Verb};
 use alloc::vec::Vec;
 
@@ -162,26 +162,22 @@ impl Weaver<'_> {
         let wide = 0.5 * (a.shoulder + b.shoulder) + 0.02;
         let deep = 0.5 * (a.depth + b.depth) + 0.02;
         let way = run.path().tangent(run.law().at(by).s);
-        let post: Vec<(f64, Point)> = (0..=24_i32)
-            .map(|i| {
-                let t = slide.duration() * f64::from(i) / 24.0;
-                (t, slide.point(t))
-            })
-            .listed();
-        let touches = |o: f64, &(t, post): &(f64, Point)| {
-            let d = run.point(o + t) - post;
-            let (along, across) = (d.dot(way) / deep, d.cross(way) / wide);
-            along * along + across * across < 1.0
+        // Where they last touched they mostly do so again: that is where the look begins.
+        let mut first = 0_i32;
+        let mut touches = |o: f64| {
+            let found = (first..=first + 24).find(|i| {
+                let t = slide.duration() * f64::from(i % 25) / 24.0;
+                let d = run.point(o + t) - slide.point(t);
+                let (along, across) = (d.dot(way) / deep, d.cross(way) / wide);
+                along * along + across * across < 1.0
+            });
+            first = found.unwrap_or(0) % 25;
+            found.is_some()
         };
-        // Where they last touched they do so again, mostly: that place is looked at first.
-        let mut touched = post.first();
         let steps = 40_i32;
         let found = (0..=steps)
             .map(|i| by - 0.4 + 0.8 * f64::from(i) / f64::from(steps))
-            .find(|o| {
-                touched = (touched.into_iter().chain(&post)).find(|at| touches(*o, at));
-                touched.is_none()
-            });
+            .find(|o| !touches(*o));
         Some(found.unwrap_or(by + 0.4).max(0.0))
     }
 
