@@ -17,12 +17,7 @@ const HOLD: f64 = 0.5;
 /// Lays the main line of a set on `court`, as `revision` has it.
 #[must_use]
 pub fn lay(set: &Set, court: &Court, revision: &Revision) -> Choreography {
-    let limits = PlayerId::ALL.map(|p| {
-        set.player(p)
-            .and_then(|p| p.level)
-            .unwrap_or(set.level)
-            .limits()
-    });
+    let limits = set.limits();
     let mut floor = Floor {
         court,
         at: [None; 5],

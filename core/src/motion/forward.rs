@@ -173,7 +173,13 @@ impl Runner {
     fn end_sprint(&mut self, run: Sprinting, t: f64, end: Sample) {
         self.sprinting = None;
         let Sprinting { sprint, since, .. } = run;
-        self.push(Kind::Sprint { sprint, since }, t - since, end);
+        let gone = sprint.distance(since);
+        let kind = Kind::Sprint {
+            sprint,
+            since,
+            gone,
+        };
+        self.push(kind, t - since, end);
     }
 
     /// Adds a phase of `time` seconds that ends at `end`.

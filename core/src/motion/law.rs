@@ -40,8 +40,12 @@ pub(super) struct Phase {
 
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) enum Kind {
-    /// Of the sprint model, begun `since` seconds after its rest.
-    Sprint { sprint: Sprint, since: f64 },
+    /// Of the sprint model, begun `since` seconds and `gone` metres after its rest.
+    Sprint {
+        sprint: Sprint,
+        since: f64,
+        gone: f64,
+    },
     /// Constant acceleration.
     Even(f64),
     /// The foot holds.
@@ -97,11 +101,14 @@ impl Law {
     /// Place and speed at `t` seconds after the start; the ends hold beyond the ends.
     #[must_use]
     pub fn at(&self, t: f64) -> Sample {
-        let after = self.phases.partition_point(|p| p.t <= t);
-        match self.phases.get(after.max(1) - 1) {
-            Some(phase) if t < self.end.0 => phase.after((t - phase.t).max(0.0), self.end.1.s),
-            _ => self.end.1,
+        let (lasts, end) = self.end;
+        if t < lasts {
+            let after = self.phases.partition_point(|p| p.t <= t);
+            if let Some(phase) = self.phases.get(after.max(1) - 1) {
+                return phase.after((t - phase.t).max(0.0), end.s);
+            }
         }
+        end
     }
 
     /// Seconds after the start at which `s` metres are first reached.
@@ -128,10 +135,17 @@ impl Phase {
                 s: s + t * (v + 0.5 * a * t),
                 v: (v + a * t).max(0.0),
             },
-            Kind::Sprint { sprint, since } => Sample {
-                s: s + sprint.distance(since + t) - sprint.distance(since),
-                v: sprint.speed(since + t),
-            },
+            Kind::Sprint {
+                sprint,
+                since,
+                gone,
+            } => {
+                let now = sprint.at(since + t);
+                Sample {
+                    s: s + now.s - gone,
+                    v: now.v,
+                }
+            }
         };
         Sample {
             s: now.s.min(end),
@@ -148,9 +162,11 @@ impl Phase {
                 let v = self.from.v;
                 2.0 * d / (v + sqrt((v * v + 2.0 * a * d).max(0.0))).max(1e-12)
             }
-            Kind::Sprint { sprint, since } => {
-                sprint.time_to_distance(sprint.distance(since) + d) - since
-            }
+            Kind::Sprint {
+                sprint,
+                since,
+                gone,
+            } => sprint.time_to_distance(gone + d) - since,
         }
     }
 }

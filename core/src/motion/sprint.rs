@@ -4,6 +4,7 @@
 //! al. (2017) and Samozino et al. (2016): v(t) = V(1 − e^(−t/τ)), for short sprints without
 //! fatigue.
 
+use super::Sample;
 use crate::athlete::{Effort, Limits};
 use crate::math::{bisect, exp, ln};
 
@@ -35,13 +36,22 @@ impl Sprint {
     /// Speed after `t` seconds from rest.
     #[must_use]
     pub fn speed(&self, t: f64) -> f64 {
-        self.top * (1.0 - exp(-t / self.tau))
+        self.at(t).v
     }
 
     /// Metres after `t` seconds from rest.
     #[must_use]
     pub fn distance(&self, t: f64) -> f64 {
-        self.top * (t - self.tau * (1.0 - exp(-t / self.tau)))
+        self.at(t).s
+    }
+
+    /// Both after `t` seconds from rest: they share what costs most.
+    pub(super) fn at(&self, t: f64) -> Sample {
+        let share = 1.0 - exp(-t / self.tau);
+        Sample {
+            s: self.top * (t - self.tau * share),
+            v: self.top * share,
+        }
     }
 
     /// Seconds from rest until speed `v`, kept a hair below the top so that it is finite.

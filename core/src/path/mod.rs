@@ -95,9 +95,28 @@ impl Path {
     /// of length 0 looks at the ring: (0, −1).
     #[must_use]
     pub fn tangent(&self, s: f64) -> Vec2 {
-        self.locate(s)
-            .and_then(|(c, u)| direction(table::derivative(c, u)))
-            .unwrap_or(Vec2::new(0.0, -1.0))
+        self.pose(s).1
+    }
+
+    fn pose(&self, s: f64) -> (Point, Vec2) {
+        self.pose_of(self.place(s))
+    }
+
+    /// Point and tangent at `s`, for who asks for later and later places: `node` is where the last
+    /// answer was found.
+    pub(crate) fn pose_onward(&self, s: f64, node: &mut usize) -> (Point, Vec2) {
+        let behind = self.nodes.iter().skip(*node).take_while(|n| n.s <= s);
+        *node += behind.count();
+        self.pose_of(self.between_nodes(*node, s))
+    }
+
+    fn pose_of(&self, place: Option<(usize, f64)>) -> (Point, Vec2) {
+        let here = self.piece(place);
+        let way = here.and_then(|(c, u)| direction(table::derivative(c, u)));
+        (
+            here.map_or(self.start, |(c, u)| c.eval(u)),
+            way.unwrap_or(Vec2::new(0.0, -1.0)),
+        )
     }
 
     /// Signed curvature at `s`, 1/m; positive turns from +x toward +y.
@@ -141,15 +160,28 @@ impl Path {
     }
 
     fn locate(&self, s: f64) -> Option<(&CubicBez, f64)> {
-        let (piece, u) = self.place(s)?;
+        self.piece(self.place(s))
+    }
+
+    fn piece(&self, place: Option<(usize, f64)>) -> Option<(&CubicBez, f64)> {
+        let (piece, u) = place?;
         Some((self.pieces.get(piece)?, u))
     }
 
     /// Piece and parameter at `s`; where two pieces meet, the start of the later one.
     fn place(&self, s: f64) -> Option<(usize, f64)> {
-        let last = self.nodes.len().checked_sub(1)?;
         let s = if s.is_nan() { 0.0 } else { s };
-        let after = self.nodes.partition_point(|n| n.s <= s).min(last).max(1);
+        let after = if s < self.length() {
+            self.nodes.partition_point(|n| n.s <= s)
+        } else {
+            self.nodes.len()
+        };
+        self.between_nodes(after, s)
+    }
+
+    /// Piece and parameter at `s`, which lies before the node `after` and not before others.
+    fn between_nodes(&self, after: usize, s: f64) -> Option<(usize, f64)> {
+        let after = after.min(self.nodes.len().checked_sub(1)?).max(1);
         let (a, b) = (self.nodes.get(after - 1)?, self.nodes.get(after)?);
         Some((a.piece, table::parameter(a, b, s)))
     }

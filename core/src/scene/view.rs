@@ -60,12 +60,9 @@ impl View {
         let steps = (timeline.duration() / 0.2).clamp(1.0, 600.0) as u16;
         for i in 0..=steps {
             let t = timeline.duration() * f64::from(i) / f64::from(steps);
-            for mover in PlayerId::ALL
-                .iter()
-                .filter_map(|id| timeline.player(*id, t))
-            {
-                view.depth = view.depth.max(mover.y + 1.0);
-                if mover.x.abs() > marks.sideline || mover.y < -marks.baseline {
+            for at in PlayerId::ALL.iter().filter_map(|id| timeline.place(*id, t)) {
+                view.depth = view.depth.max(at.y + 1.0);
+                if at.x.abs() > marks.sideline || at.y < -marks.baseline {
                     view.apron = WIDE_APRON;
                 }
             }

@@ -13,7 +13,7 @@ pub use kind::{Family, Kind, KindRow};
 pub use possession::holder_after;
 pub use read::{Condition, Coverage, Deed, Defence, Directive, Read, ReadInstant};
 
-use crate::athlete::Level;
+use crate::athlete::{Level, Limits};
 use crate::court::{Court, RuleSet};
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -122,6 +122,19 @@ impl Set {
     #[must_use]
     pub fn player(&self, id: PlayerId) -> Option<&Player> {
         self.players.iter().find(|p| p.id == id)
+    }
+
+    /// What a player can do at the own level, else at the set's.
+    #[must_use]
+    pub fn limits_of(&self, id: PlayerId) -> Limits {
+        let own = self.player(id).and_then(|p| p.level);
+        own.unwrap_or(self.level).limits()
+    }
+
+    /// What everybody can do, by [`PlayerId::index`].
+    #[must_use]
+    pub fn limits(&self) -> [Limits; 5] {
+        PlayerId::ALL.map(|id| self.limits_of(id))
     }
 
     /// All actions of the main line with their ids, in written order.

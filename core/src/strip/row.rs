@@ -153,12 +153,12 @@ fn push(out: &mut Vec<Bit>, what: BitKind, start: f64, end: f64, critical: bool)
 /// Speeds at equal steps, both ends included.
 fn profile(timeline: &Timeline, who: PlayerId, start: f64, end: f64) -> Vec<f64> {
     let steps = ceil((end - start) / STEP).clamp(1.0, 2000.0);
-    (0..=steps as u32)
-        .map(|i| {
-            let t = start + (end - start) * f64::from(i) / steps;
-            timeline.player(who, t).map_or(0.0, |m| m.speed)
-        })
-        .listed()
+    let mut speeds = Vec::with_capacity(steps as usize + 1);
+    for i in 0..=steps as u32 {
+        let t = start + (end - start) * f64::from(i) / steps;
+        speeds.push(timeline.speed(who, t));
+    }
+    speeds
 }
 
 /// When the post slides, between `set` and its end.

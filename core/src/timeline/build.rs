@@ -12,7 +12,7 @@ use crate::flight::{self, Flight, Spot3};
 use crate::math::{BezPath, Listed, Point};
 use crate::motion::facing;
 use crate::set::{Edge, Kind, PlayerId, Set, Verb};
-use crate::timing::{PlacedRun, RowTimes, Schedule};
+use crate::timing::{RowTimes, Schedule};
 use alloc::vec::Vec;
 
 /// Seconds shown after the last thing that happens.
@@ -23,13 +23,8 @@ const FALL: f64 = 0.5;
 impl Timeline {
     /// The timeline of a scheduled set.
     #[must_use]
-    pub fn build(set: &Set, court: &Court, schedule: Schedule) -> Self {
-        let limits = PlayerId::ALL.map(|p| {
-            set.player(p)
-                .and_then(|p| p.level)
-                .unwrap_or(set.level)
-                .limits()
-        });
+    pub fn build(set: &Set, court: &Court, mut schedule: Schedule) -> Self {
+        let limits = set.limits();
         let mut quiet: f64 = 0.0;
         for r in &schedule.rows {
             quiet = quiet.max(r.end);
@@ -51,7 +46,7 @@ impl Timeline {
         let made = shot_flight.map_or(0.0, |(release, lasts)| release + lasts + FALL);
         let duration = (quiet + AFTER).max(made);
         let mut spans = possession::spans(&schedule, first, duration);
-        let movers = movers(set, &schedule, &spans, duration);
+        let movers = movers(set, &mut schedule, &spans, duration);
         let mut out = Self {
             duration,
             movers,
@@ -73,22 +68,18 @@ impl Timeline {
     }
 }
 
-fn movers(set: &Set, schedule: &Schedule, spans: &[BallSpan], duration: f64) -> [Option<Mover>; 5] {
-    let floor = Floor::new(&schedule.choreography.starts, &schedule.runs, duration);
-    PlayerId::ALL.map(|who| {
-        let start = schedule
-            .choreography
-            .starts
-            .get(who.index())
-            .copied()
-            .flatten()?;
-        let runs: Vec<PlacedRun> = schedule
-            .runs
-            .iter()
-            .filter(|r| r.run.who == who)
-            .cloned()
-            .listed();
-        let gaze = Gaze::new(who, set, schedule, spans, &floor);
+/// Everybody with the own runs, which are taken out of the schedule.
+fn movers(
+    set: &Set,
+    schedule: &mut Schedule,
+    spans: &[BallSpan],
+    duration: f64,
+) -> [Option<Mover>; 5] {
+    let starts = schedule.choreography.starts;
+    let floor = Floor::new(&starts, &schedule.runs, spans, duration);
+    let mut movers = PlayerId::ALL.map(|who| {
+        let start = starts.get(who.index()).copied().flatten()?;
+        let mut gaze = Gaze::new(who, set, schedule, &floor);
         let first = set
             .player(who)
             .and_then(|p| p.facing)
@@ -97,10 +88,16 @@ fn movers(set: &Set, schedule: &Schedule, spans: &[BallSpan], duration: f64) -> 
         let facing = facing::Track::build(|t| gaze.at(t), duration, facing::TURN_RATE, first);
         Some(Mover {
             start,
-            runs,
+            runs: Vec::new(),
             facing,
         })
-    })
+    });
+    for placed in core::mem::take(&mut schedule.runs) {
+        if let Some(Some(mover)) = movers.get_mut(placed.run.who.index()) {
+            mover.runs.push(placed);
+        }
+    }
+    movers
 }
 
 fn shot_from(

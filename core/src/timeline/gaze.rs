@@ -2,9 +2,8 @@
 
 use super::floor::Floor;
 use super::possession::instant;
-use super::{BallSpan, BallUse};
 use crate::choreography::Step;
-use crate::math::{Point, angle_of, direction, turn_between};
+use crate::math::{Point, Vec2, angle_of, direction, turn_between};
 use crate::set::{Edge, Kind, PlayerId, Set, Verb};
 use crate::timing::Schedule;
 use alloc::vec::Vec;
@@ -39,26 +38,21 @@ pub(super) struct Gaze<'a> {
     who: PlayerId,
     glances: Vec<Glance>,
     schedule: &'a Schedule,
-    spans: &'a [BallSpan],
     floor: &'a Floor,
     retreats: Vec<(f64, f64)>,
+    /// How far off the place lay that was looked at last, and the facing toward it.
+    last: (Vec2, Option<f64>),
 }
 
 impl<'a> Gaze<'a> {
-    pub(super) fn new(
-        who: PlayerId,
-        set: &Set,
-        schedule: &'a Schedule,
-        spans: &'a [BallSpan],
-        floor: &'a Floor,
-    ) -> Self {
+    pub(super) fn new(who: PlayerId, set: &Set, schedule: &'a Schedule, floor: &'a Floor) -> Self {
         let mut gaze = Self {
             who,
             glances: Vec::new(),
             schedule,
-            spans,
             floor,
             retreats: Vec::new(),
+            last: (Vec2::ZERO, None),
         };
         gaze.screens();
         gaze.transfers();
@@ -150,50 +144,37 @@ impl<'a> Gaze<'a> {
     }
 
     /// The wished facing at `t`.
-    pub(super) fn at(&self, t: f64) -> Option<f64> {
-        let foot = self.floor.foot(self.who, t)?;
-        let (here, way) = (foot.at, foot.way.map(angle_of));
-        let toward = |p: Point| direction(p - here).map(angle_of);
+    pub(super) fn at(&mut self, t: f64) -> Option<f64> {
+        let foot = *self.floor.foot(self.who, t)?;
+        let way = foot.way.map(angle_of);
         let glance = self.glances.iter().rfind(|g| g.from <= t && t < g.to);
-        if let Some(g) = glance {
-            let wish = match g.toward {
+        if let Some(&Glance { toward, twist, .. }) = glance {
+            let wish = match toward {
                 Toward::Angle(a) => Some(a),
-                Toward::Point(p) => toward(p),
+                Toward::Point(p) => self.toward(p - foot.at),
             };
             return match (wish, way) {
-                (Some(wish), Some(way)) if g.twist => {
+                (Some(wish), Some(way)) if twist => {
                     Some(way + turn_between(way, wish).clamp(-TWIST, TWIST))
                 }
                 (wish, _) => wish,
             };
         }
         if self.retreats.iter().any(|(a, b)| *a <= t && t < *b) {
-            return toward(Point::ZERO);
+            return self.toward(Point::ZERO - foot.at);
         }
-        way.or_else(|| match self.ball(t) {
-            Some(ball) => toward(ball),
-            None => toward(Point::ZERO),
+        way.or_else(|| {
+            let ball = self.floor.ball(self.who, t).unwrap_or(Point::ZERO);
+            self.toward(ball - foot.at)
         })
     }
 
-    /// Roughly where the ball is; `None` while it is in the own hands.
-    fn ball(&self, t: f64) -> Option<Point> {
-        let span = self.spans.iter().rfind(|s| s.start <= t)?;
-        let at = |p: PlayerId| self.floor.foot(p, t).map(|f| f.at);
-        match span.what {
-            BallUse::Held(p) | BallUse::Dribbled(p) => {
-                if p == self.who {
-                    None
-                } else {
-                    at(p)
-                }
-            }
-            BallUse::Pass { from, to, .. } | BallUse::Handoff { from, to } => {
-                let share = (t - span.start) / (span.end - span.start).max(1e-6);
-                let (a, b) = (at(from)?, at(to)?);
-                Some(a.lerp(b, share.clamp(0.0, 1.0)))
-            }
-            BallUse::Shot(_) | BallUse::Through => Some(Point::ZERO),
+    /// The facing toward a place that lies so far off.
+    fn toward(&mut self, off: Vec2) -> Option<f64> {
+        // Whoever stands and looks at somebody who stands does so for many samples.
+        if self.last.0 != off {
+            self.last = (off, direction(off).map(angle_of));
         }
+        self.last.1
     }
 }

@@ -16,9 +16,9 @@ pub use timetable::{TieEnd, TimedAction, TimedBeat, TimedTie, Wait};
 use crate::athlete::Limits;
 use crate::choreography::Screen;
 use crate::math::{BezPath, Point};
-use crate::motion::facing;
+use crate::motion::{Sample, facing};
 use crate::set::PlayerId;
-use crate::timing::PlacedRun;
+use crate::timing::{PlacedRun, Run};
 use alloc::vec::Vec;
 use hands::Carry;
 
@@ -75,22 +75,26 @@ impl Mover {
         self.runs.get(after.checked_sub(1)?)
     }
 
-    fn floor(&self, t: f64) -> (Point, f64) {
-        match self.run_at(t) {
-            Some(r) => {
-                let sample = r.run.law().at(t - r.start);
-                let moving = t - r.start < r.run.duration();
-                (
-                    r.run.path().point(sample.s),
-                    if moving { sample.v } else { 0.0 },
-                )
-            }
-            None => (self.start, 0.0),
+    /// Place and speed on the run that is under way or was the last.
+    fn sample(&self, t: f64) -> Option<(&Run, Sample)> {
+        let PlacedRun { start, run } = self.run_at(t)?;
+        let mut sample = run.law().at(t - start);
+        if t - start >= run.duration() {
+            sample.v = 0.0;
         }
+        Some((run, sample))
+    }
+
+    fn place(&self, t: f64) -> Point {
+        self.sample(t)
+            .map_or(self.start, |(run, sample)| run.path().point(sample.s))
     }
 
     fn state(&self, t: f64) -> MoverState {
-        let (p, speed) = self.floor(t);
+        let (p, speed) = match self.sample(t) {
+            Some((run, sample)) => (run.path().point(sample.s), sample.v),
+            None => (self.start, 0.0),
+        };
         MoverState {
             x: p.x,
             y: p.y,
@@ -122,6 +126,19 @@ impl Timeline {
     pub fn player(&self, id: PlayerId, t: f64) -> Option<MoverState> {
         let mover = self.movers.get(id.index())?.as_ref()?;
         Some(mover.state(t.clamp(0.0, self.duration)))
+    }
+
+    /// Where one player stands at `t`.
+    pub(crate) fn place(&self, id: PlayerId, t: f64) -> Option<Point> {
+        let mover = self.movers.get(id.index())?.as_ref()?;
+        Some(mover.place(t.clamp(0.0, self.duration)))
+    }
+
+    /// How fast one player is at `t`, m/s; 0 of one who is not there.
+    pub(crate) fn speed(&self, id: PlayerId, t: f64) -> f64 {
+        let mover = self.movers.get(id.index()).and_then(Option::as_ref);
+        let sample = mover.and_then(|m| m.sample(t.clamp(0.0, self.duration)));
+        sample.map_or(0.0, |(_, sample)| sample.v)
     }
 
     /// The ball at `t`.

@@ -162,13 +162,17 @@ impl Weaver<'_> {
         let wide = 0.5 * (a.shoulder + b.shoulder) + 0.02;
         let deep = 0.5 * (a.depth + b.depth) + 0.02;
         let way = run.path().tangent(run.law().at(by).s);
-        let touches = |o: f64| {
-            (0..=24_i32).any(|i| {
-                let t = slide.duration() * f64::from(i) / 24.0;
+        // Where they last touched they mostly do so again: that is where the look begins.
+        let mut first = 0_i32;
+        let mut touches = |o: f64| {
+            let found = (first..=first + 24).find(|i| {
+                let t = slide.duration() * f64::from(i % 25) / 24.0;
                 let d = run.point(o + t) - slide.point(t);
                 let (along, across) = (d.dot(way) / deep, d.cross(way) / wide);
                 along * along + across * across < 1.0
-            })
+            });
+            first = found.unwrap_or(0) % 25;
+            found.is_some()
         };
         let steps = 40_i32;
         let found = (0..=steps)

@@ -2,7 +2,7 @@
 
 use super::schedule::{PlacedRun, Schedule};
 use crate::choreography::{Detour, Part, Step};
-use crate::math::{Listed, Point, Vec2, direction, distance, length};
+use crate::math::{Listed, Point, Vec2, direction, distance, length, sqrt};
 use crate::set::PlayerId;
 use alloc::vec::Vec;
 
@@ -90,11 +90,16 @@ fn in_the_way(placed: &PlacedRun, [s0, s1]: [f64; 2], rests: &[Rest]) -> Vec<(Pl
     let mut found: Vec<(PlayerId, Point, f64)> = Vec::new();
     let (from, to) = (s0 + ENDS, s1 - ENDS);
     let steps = crate::math::floor((to - from) / STEP) as i32;
-    for i in 0..=steps {
+    let (start, end) = (placed.start, placed.start + placed.run.duration());
+    let meets = |r: &Rest| r.who != placed.run.who && r.from <= end && r.to >= start;
+    let (mut i, mut node) = (0, 0);
+    while i <= steps {
         let s = from + STEP * f64::from(i);
-        let p = placed.run.path().point(s);
-        for rest in rests.iter().filter(|r| r.who != placed.run.who) {
+        let (p, _) = placed.run.path().pose_onward(s, &mut node);
+        let mut nearest = f64::INFINITY;
+        for rest in rests.iter().filter(|r| meets(r)) {
             let near = (rest.at - p).hypot2();
+            nearest = nearest.min(near);
             if near >= TOO_NEAR * TOO_NEAR {
                 continue;
             }
@@ -108,6 +113,8 @@ fn in_the_way(placed: &PlacedRun, [s0, s1]: [f64; 2], rests: &[Rest]) -> Vec<(Pl
                 None => found.push((rest.who, rest.at, near)),
             }
         }
+        // Nobody comes nearer than by the way that is run.
+        i += ((sqrt(nearest) - TOO_NEAR) / STEP).max(1.0) as i32;
     }
     found.into_iter().map(|(who, at, _)| (who, at)).listed()
 }

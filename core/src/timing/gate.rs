@@ -15,12 +15,7 @@ pub(super) fn late(set: &Set, schedule: &Schedule) -> Vec<ActionId> {
         let row = screen.row?;
         let (shut_at, twin) = (screen.shut_at?, ch.screens.get(screen.twin?)?);
         let who = ch.rows.get(row)?;
-        let shoulder = set
-            .player(who.who)
-            .and_then(|p| p.level)
-            .unwrap_or(set.level)
-            .limits()
-            .shoulder;
+        let shoulder = set.limits_of(who.who).shoulder;
         if distance(shut_at, twin.shut_at?) > shoulder + 2.0 * SHUT_GAP {
             return None;
         }

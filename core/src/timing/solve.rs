@@ -33,12 +33,7 @@ pub(super) struct Solved {
 
 /// Solves a laid set.
 pub(super) fn solve(set: &Set, ch: Choreography) -> Result<Schedule, Faults> {
-    let limits = PlayerId::ALL.map(|p| {
-        set.player(p)
-            .and_then(|p| p.level)
-            .unwrap_or(set.level)
-            .limits()
-    });
+    let limits = set.limits();
     let woven = weave(set, &ch, &limits);
     let mut solver = Solver {
         set,
