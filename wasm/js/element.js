@@ -9,6 +9,7 @@ import { run, stop, unwatch, watch } from "./loop.js";
 import { ATTRIBUTE, EVENT, FRAME } from "./names.js";
 import { Player } from "./player.js";
 import { Reader } from "./reader.js";
+import { listen } from "./surroundings.js";
 import { styles } from "./styles.js";
 import { FrameView } from "./view.js";
 
@@ -88,7 +89,7 @@ export class BackcutSet extends Base {
         this.#seen = seen;
         this.#startBySelf();
       },
-      onSize: () => this.#guarded(() => this.#reader.layout()),
+      onSize: () => this.#guarded(() => this.#reader.resize()),
     });
     this.#load();
   }
@@ -384,6 +385,8 @@ export class BackcutSet extends Base {
       },
       fullScreen: () => this.#fullScreen(),
       fold: () => this.#reader.fold(),
+      large: () => this.#guarded(() => this.#reader.enlarge()),
+      captions: () => this.#guarded(() => this.#reader.hush()),
       scrub: (on) => {
         this.#scrubbing = on;
         this.#settle();
@@ -405,30 +408,24 @@ export class BackcutSet extends Base {
 
   /** Follows what changes around it. @param {AbortSignal} signal */
   #listen(signal) {
-    const still = matchMedia("(prefers-reduced-motion: reduce)");
-    const setStill = () => {
-      this.#player.stepwise = still.matches;
-      if (still.matches) this.#player.pause();
+    const onStill = (/** @type {boolean} */ still) => {
+      this.#player.stepwise = still;
+      if (still) this.#player.pause();
       this.#guarded(() => this.#reader.update());
     };
-    setStill();
-    still.addEventListener("change", setStill, { signal });
-    for (const query of ["(prefers-color-scheme: dark)", "(forced-colors: active)"]) {
-      const recolour = () => this.#guarded(() => this.#reader.recolour());
-      matchMedia(query).addEventListener("change", recolour, { signal });
-    }
-    const onFull = () => {
-      this.#reader.full = document.fullscreenElement === this;
+    const onFull = (/** @type {boolean} */ full) => {
+      this.#reader.full = full;
       this.#guarded(() => this.#reader.update());
     };
-    this.addEventListener("fullscreenchange", onFull, { signal });
-    const onDensity = () => {
-      if (signal.aborted) return;
-      this.#guarded(() => this.#reader.layout());
-      const density = matchMedia(`(resolution: ${devicePixelRatio}dppx)`);
-      density.addEventListener("change", onDensity, { once: true, signal });
+    const to = {
+      onStill,
+      onFull,
+      onColours: () => this.#guarded(() => this.#reader.recolour()),
+      onRoom: () => this.#guarded(() => this.#reader.layout()),
+      // Seen or not: it may be on paper.
+      onPrint: (/** @type {boolean} */ on) => this.#reader.print(on ? this.src : undefined),
     };
-    onDensity();
+    listen(this, to, signal);
   }
 }
 

@@ -32,6 +32,15 @@ export const FACES = /** @type {const} */ ([
   ["sans", 'system-ui, "Segoe UI", Roboto, "Helvetica Neue", "DejaVu Sans", Arial, sans-serif'],
 ]);
 
+/** Black on white, grey only as tint; in the order of `COLOURS`. */
+const PAPER =
+  "#FFF #EFEFEF #EFEFEF #000 #3A3A3A #757575 #BFBFBF #000 #000 #FFF #000 #000 #FFF #000 #000 #FFF";
+
+/** The palette for paper, whatever the page's colours are. The caller frees it. */
+export function paperPalette() {
+  return new Palette(PAPER.split(" "), FACES[0][1], FACES[1][1]);
+}
+
 /**
  * The palette that holds for `host` now; colours that cannot be read together are replaced, for the
  * canvases and, on `node`, for the words. The caller frees it.
