@@ -47,7 +47,7 @@ header { max-block-size: 100svh; }
 .court { position: relative; margin-inline: auto; aspect-ratio: 15.8 / 9.8; touch-action: pan-y pinch-zoom; }
 .court canvas, .strip canvas, .marks canvas { position: absolute; inset: 0 auto auto 0; display: block; }
 .close-up { position: absolute; cursor: zoom-in; }
-.close-up[data-large] { inset: 0; inline-size: auto !important; block-size: auto !important; cursor: zoom-out; }
+.close-up[data-large] { inset: 0 !important; inline-size: auto !important; block-size: auto !important; cursor: zoom-out; }
 slot { display: none; }
 [data-state="loading"][data-poster] slot { display: block; }
 [data-state="loading"][data-poster] .court { display: none; }
