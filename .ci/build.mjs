@@ -5,11 +5,13 @@
 //     wasm/pkg/backcut.js           what a page loads
 //     wasm/pkg/backcut_bg-HASH.wasm what that loads
 //     wasm/pkg/types/               its types
+//     wasm/pkg/custom-elements.json what a page may use of the element
 
 import { createHash } from "node:crypto";
 import { copyFileSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { customElements } from "./manifest.mjs";
 import { root, run } from "./process.mjs";
 import { setup } from "./setup.mjs";
 
@@ -69,10 +71,12 @@ function manifest() {
     license,
     type: "module",
     exports: { ".": { types: "./types/index.d.ts", default: "./backcut.js" } },
-    files: ["backcut.js", "backcut_bg-*.wasm", "types"],
+    customElements: "custom-elements.json",
+    files: ["backcut.js", "backcut_bg-*.wasm", "custom-elements.json", "types"],
     sideEffects: ["./backcut.js"],
   };
   writeFileSync(join(pkg, "package.json"), `${JSON.stringify(manifest, null, 2)}\n`);
+  writeFileSync(join(pkg, manifest.customElements), customElements());
 }
 
 function types() {

@@ -35,7 +35,7 @@ const Base = /** @type {typeof HTMLElement} */ (globalThis.HTMLElement ?? class 
  * @attr {boolean} mirrored - left and right change places
  * @attr {string} follow - the followed players, as `3` or `1 4`
  * @attr {string} theme - `light` or `dark`
- * @fires loadedmetadata, play, pause, seeking, seeked, timeupdate, ratechange, ended, error
+ * @slot - stands for the court until the set is there: a picture, or a link to the file
  */
 export class BackcutSet extends Base {
   static observedAttributes = Object.values(ATTRIBUTE);
@@ -142,6 +142,7 @@ export class BackcutSet extends Base {
     this.setAttribute(ATTRIBUTE.src, value);
   }
 
+  /** Plays by itself once half of it is seen. */
   get autoplay() {
     return this.hasAttribute(ATTRIBUTE.autoplay);
   }
@@ -149,6 +150,7 @@ export class BackcutSet extends Base {
     this.toggleAttribute(ATTRIBUTE.autoplay, value);
   }
 
+  /** Starts again at the end. */
   get loop() {
     return this.hasAttribute(ATTRIBUTE.loop);
   }
@@ -168,9 +170,11 @@ export class BackcutSet extends Base {
   get duration() {
     return this.#player.duration;
   }
+  /** Whether it stands; so it does before it is played. */
   get paused() {
     return this.#player.paused;
   }
+  /** Whether it stands at its end. */
   get ended() {
     return this.#player.ended;
   }
@@ -205,6 +209,7 @@ export class BackcutSet extends Base {
     return this.#player.play();
   }
 
+  /** Stops it where it is. */
   pause() {
     this.#player.pause();
   }
