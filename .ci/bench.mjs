@@ -7,7 +7,7 @@ import { join } from "node:path";
 import { brotliCompressSync } from "node:zlib";
 import { build } from "./build.mjs";
 import { output, root } from "./process.mjs";
-import { chromium as installed, setup } from "./setup.mjs";
+import { browser as installed, setup } from "./setup.mjs";
 
 setup({ browsers: true });
 await build();
@@ -30,7 +30,7 @@ const server = await serve({
   "/": { type: "text/html", body: "<!doctype html><title>Bench</title>" },
 });
 const browser = await chromium.launch({
-  executablePath: installed(),
+  executablePath: installed("Chromium"),
   args: ["--no-sandbox", "--disable-gpu"],
 });
 const page = await browser.newPage();

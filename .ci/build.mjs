@@ -4,14 +4,17 @@
 //     wasm/pkg/raw/, wasm/pkg/full/   what wasm-pack makes; the sources in wasm/js import it
 //     wasm/pkg/backcut.js             what a page loads
 //     wasm/pkg/backcut_bg-HASH.wasm   what that loads
+//     wasm/pkg/late-HASH.js           what that loads after the first picture
 //     wasm/pkg/full-HASH.js           what that loads when it is asked for more
 //     wasm/pkg/full_bg-HASH.wasm      what that loads
 //     wasm/pkg/types/                 its types
+//     wasm/pkg/custom-elements.json   what a page may use of the element
 
 import { createHash } from "node:crypto";
 import { mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { customElements } from "./manifest.mjs";
 import { root, run } from "./process.mjs";
 import { setup } from "./setup.mjs";
 import { shorten } from "./shorten.mjs";
@@ -75,6 +78,7 @@ async function bundle() {
   });
   const module = await bundled("index.js", first.glue, {
     WASM_FILE: published("backcut_bg", "wasm", first.wasm),
+    LATE_FILE: published("late", "js", await bundled("late.js", "", {})),
     FULL_FILE: published("full", "js", fullModule),
   });
   writeFileSync(join(pkg, "backcut.js"), module);
@@ -90,10 +94,20 @@ function manifest() {
     license,
     type: "module",
     exports: { ".": { types: "./types/index.d.ts", default: "./backcut.js" } },
-    files: ["backcut.js", "backcut_bg-*.wasm", "full-*.js", "full_bg-*.wasm", "types"],
+    customElements: "custom-elements.json",
+    files: [
+      "backcut.js",
+      "backcut_bg-*.wasm",
+      "late-*.js",
+      "full-*.js",
+      "full_bg-*.wasm",
+      "custom-elements.json",
+      "types",
+    ],
     sideEffects: ["./backcut.js"],
   };
   writeFileSync(join(pkg, "package.json"), `${JSON.stringify(manifest, null, 2)}\n`);
+  writeFileSync(join(pkg, manifest.customElements), customElements());
 }
 
 function types() {

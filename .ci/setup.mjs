@@ -10,8 +10,14 @@ import { find, output, root, run, tools } from "./process.mjs";
 
 const WASM_PACK = "0.15.1";
 const WASM_TARGET = "wasm32-unknown-unknown";
-/** Names under which Chromium is installed, best first. */
-const CHROMIUM = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
+/** The browsers of the tests: names under which each is installed, best first, and what Debian calls it. */
+const BROWSERS = {
+  Chromium: {
+    commands: ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"],
+    debian: ["chromium", "fonts-dejavu-core"],
+  },
+  Firefox: { commands: ["firefox-esr", "firefox"], debian: ["firefox-esr"] },
+};
 
 /** Ends the run with one sentence about what is missing. */
 function missing(sentence) {
@@ -77,20 +83,25 @@ function packages() {
   writeFileSync(stamp, lock);
 }
 
-/** The installed Chromium, if any. */
-export function chromium() {
-  return CHROMIUM.map(find).find(Boolean);
+/** The full path of an installed browser, if any. @param {"Chromium" | "Firefox"} name */
+export function browser(name) {
+  return BROWSERS[name].commands.map(find).find(Boolean);
 }
 
-function browser() {
-  if (chromium()) return;
+function browsersOfTests() {
+  const lacking = () => Object.keys(BROWSERS).filter((name) => !browser(name));
+  const packages = lacking().flatMap((name) => BROWSERS[name].debian);
+  if (packages.length === 0) return;
   const isRoot = process.getuid?.() === 0;
   if (isRoot && find("apt-get")) {
     run("apt-get", ["update"]);
-    run("apt-get", ["install", "-y", "--no-install-recommends", "chromium", "fonts-dejavu-core"]);
+    run("apt-get", ["install", "-y", "--no-install-recommends", ...packages]);
   }
-  if (!chromium())
-    missing("Chromium is missing: install it, on Debian with `sudo apt-get install chromium`.");
+  const names = lacking().join(" and ");
+  if (names)
+    missing(
+      `The tests need ${names}: install what is missing, on Debian with \`sudo apt-get install ${packages.join(" ")}\`.`,
+    );
 }
 
 /** Installs what building needs and, with `browsers`, what the browser tests need too. */
@@ -98,7 +109,7 @@ export function setup({ browsers = false } = {}) {
   rust();
   packages();
   wasmTools();
-  if (browsers) browser();
+  if (browsers) browsersOfTests();
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) setup({ browsers: true });

@@ -3,6 +3,7 @@
 //
 // Binary format: WebAssembly Core Specification, chapter 5.
 
+const CUSTOM = 0;
 const IMPORTS = 2;
 const EXPORTS = 7;
 /** What our own code asks for by name. */
@@ -85,6 +86,8 @@ export function shorten(wasm, glue) {
   while (!reader.done) {
     const [id] = reader.take(1);
     let body = reader.take(reader.number());
+    // Names of tools and the like: nothing a browser needs.
+    if (id === CUSTOM) continue;
     if (id === IMPORTS) body = section(body, imports, true);
     if (id === EXPORTS) body = section(body, exports, false);
     out.push([id, ...number(body.length)], body);

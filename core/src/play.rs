@@ -7,7 +7,7 @@ use crate::document;
 use crate::fault::Faults;
 use crate::findings::{self, Finding, Settings};
 use crate::looks::{self, Look, Outcome};
-use crate::scene::{self, Scene, Staged, StripGeometry, StripView, Verdict, View};
+use crate::scene::{self, CloseUp, Scene, Staged, StripGeometry, StripView, Verdict, View};
 use crate::set::{Coverage, Set};
 use crate::strip::{self, Strip};
 use crate::svg::{self, Palette};
@@ -227,6 +227,22 @@ impl Play {
         }
     }
 
+    /// What is shown large in a corner of the court during a beat, where `view` is too small for it.
+    #[must_use]
+    pub fn close_up(&self, beat: usize, view: &View) -> Option<CloseUp> {
+        scene::close_up(&self.timeline, &self.set, &self.court, view, beat)
+    }
+
+    /// A beat as a coach draws it on paper: bodies where it starts and the ways they go.
+    #[must_use]
+    pub fn beat_scene(&self, beat: usize, width_px: f64) -> Scene {
+        let view = View {
+            print: true,
+            ..self.view(width_px)
+        };
+        scene::beat(&self.timeline, &self.set, &self.court, beat, &view)
+    }
+
     /// The strip, with what is known beyond the set.
     #[must_use]
     pub fn strip_scene(&self, verdict: Option<&Verdict<'_>>, view: &StripView) -> Scene {
@@ -259,14 +275,10 @@ impl Play {
         svg::paint(&picture, palette, &self.set.title, &self.describe(t))
     }
 
-    /// A picture of a beat, bodies where it starts and the ways they go, as a standalone SVG.
+    /// [`Play::beat_scene`] as a standalone SVG.
     #[must_use]
     pub fn beat_poster(&self, beat: usize, width_px: f64, palette: &Palette) -> String {
-        let view = View {
-            print: true,
-            ..self.view(width_px)
-        };
-        let picture = scene::beat(&self.timeline, &self.set, &self.court, beat, &view);
+        let picture = self.beat_scene(beat, width_px);
         svg::paint(&picture, palette, &self.set.title, &self.caption(beat))
     }
 }

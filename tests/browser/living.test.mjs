@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { SET, TAG, event, pixels, property, start } from "./page.mjs";
+import { SET, TAG, event, pixels, property, refined, start } from "./page.mjs";
 
 let browser;
 before(async () => {
@@ -299,6 +299,7 @@ test("thirty at once all show their first picture", async (t) => {
 
 test("colours that cannot be read together are replaced", async (t) => {
   const { page } = await open(t);
+  await refined(page);
   const shown = (css) =>
     page.evaluate(async (css) => {
       const element = document.querySelector("backcut-set");

@@ -1,10 +1,8 @@
 // Opens pages with sets on them in Chromium.
 
-import { execFileSync } from "node:child_process";
 import { chromium } from "playwright-core";
+import { browser as installed } from "../../.ci/setup.mjs";
 import { serve } from "./server.mjs";
-
-const NAMES = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
 
 /** A set that lasts some seconds and has several beats. */
 export const SET = {
@@ -43,15 +41,11 @@ export const WRONG = JSON.stringify(SET, null, 2)
   .replace('"left elbow"', '"left elbwo"')
   .replace('"right block"', '"right blokc"');
 
-function executable() {
-  for (const name of NAMES) {
-    try {
-      return execFileSync("sh", ["-c", `command -v ${name}`], { encoding: "utf8" }).trim();
-    } catch {
-      // Not under this name.
-    }
-  }
-  throw new Error("Chromium is missing: run `npm run setup`.");
+/** Where a browser is; the tests leave none out. @param {"Chromium" | "Firefox"} name */
+export function executable(name) {
+  const path = installed(name);
+  if (!path) throw new Error(`${name} is missing: run \`npm run setup\`.`);
+  return path;
 }
 
 /** A browser and a server, for one test file. */
@@ -62,7 +56,7 @@ export async function start() {
     "/wrong.json": { type: "application/json", body: WRONG },
   });
   const browser = await chromium.launch({
-    executablePath: executable(),
+    executablePath: executable("Chromium"),
     args: [
       "--no-sandbox",
       "--disable-gpu",
@@ -127,6 +121,15 @@ async function open(browser, server, { body = TAG, head = "", wait = true, ...co
 
 /** One set. */
 export const TAG = '<backcut-set src="/set.json"></backcut-set>';
+
+/** Resolves once what comes after the first picture is there, for every set. */
+export function refined(page) {
+  return page.waitForFunction(() =>
+    [...document.querySelectorAll("backcut-set")].every((set) =>
+      set.shadowRoot.querySelector(".sheet"),
+    ),
+  );
+}
 
 /** A property of the first set on the page. */
 export function property(page, name) {

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { event, pixels, property, start } from "./page.mjs";
+import { TAG, event, pixels, property, start } from "./page.mjs";
 
 let browser;
 before(async () => {
@@ -129,7 +129,7 @@ test("beats are stepped through, and named", async (t) => {
 });
 
 test("the caption box keeps its height from beat to beat", async (t) => {
-  const { page } = await open(t);
+  const { page } = await open(t, { body: TAG.replace("set.json", "told.json") });
   const top = async () => (await page.locator(".strip").boundingBox()).y;
   const before = await top();
   await button(page, "Next beat").click();

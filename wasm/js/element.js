@@ -4,12 +4,14 @@
 
 import { SetError } from "./fault.js";
 import { onKey } from "./keys.js";
-import { loadFull, loadModule } from "./load.js";
+import { loadFull, loadLate, loadModule } from "./load.js";
 import { run, stop, unwatch, watch } from "./loop.js";
 import { ATTRIBUTE, EVENT, FRAME } from "./names.js";
 import { Player } from "./player.js";
 import { Reader } from "./reader.js";
+import { listen } from "./surroundings.js";
 import { styles } from "./styles.js";
+import { isTold } from "./told.js";
 import { FrameView } from "./view.js";
 
 /** @import { Commands } from "./reader.js" */
@@ -35,7 +37,7 @@ const Base = /** @type {typeof HTMLElement} */ (globalThis.HTMLElement ?? class 
  * @attr {boolean} mirrored - left and right change places
  * @attr {string} follow - the followed players, as `3` or `1 4`
  * @attr {string} theme - `light` or `dark`
- * @fires loadedmetadata, play, pause, seeking, seeked, timeupdate, ratechange, ended, error
+ * @slot - stands for the court until the set is there: a picture, or a link to the file
  */
 export class BackcutSet extends Base {
   static observedAttributes = Object.values(ATTRIBUTE);
@@ -92,7 +94,7 @@ export class BackcutSet extends Base {
         this.#seen = seen;
         this.#startBySelf();
       },
-      onSize: () => this.#guarded(() => this.#reader.layout()),
+      onSize: () => this.#guarded(() => this.#reader.resize()),
     });
     this.#load();
   }
@@ -145,6 +147,7 @@ export class BackcutSet extends Base {
     this.setAttribute(ATTRIBUTE.src, value);
   }
 
+  /** Plays by itself once half of it is seen. */
   get autoplay() {
     return this.hasAttribute(ATTRIBUTE.autoplay);
   }
@@ -152,6 +155,7 @@ export class BackcutSet extends Base {
     this.toggleAttribute(ATTRIBUTE.autoplay, value);
   }
 
+  /** Starts again at the end. */
   get loop() {
     return this.hasAttribute(ATTRIBUTE.loop);
   }
@@ -171,9 +175,11 @@ export class BackcutSet extends Base {
   get duration() {
     return this.#player.duration;
   }
+  /** Whether it stands; so it does before it is played. */
   get paused() {
     return this.#player.paused;
   }
+  /** Whether it stands at its end. */
   get ended() {
     return this.#player.ended;
   }
@@ -208,6 +214,7 @@ export class BackcutSet extends Base {
     return this.#player.play();
   }
 
+  /** Stops it where it is. */
   pause() {
     this.#player.pause();
   }
@@ -265,7 +272,13 @@ export class BackcutSet extends Base {
     this.#ready ??= withResolvers();
     this.#ready.resolve();
     this.#startBySelf();
-    if (!isTold(play)) whenIdle(() => this.#goFull());
+    whenIdle(async () => {
+      // Without it the set plays as well.
+      const late = await loadLate().catch(() => undefined);
+      if (late) this.#reader.refine(late);
+      this.#guarded(() => this.#reader.recolour());
+      if (!isTold(play)) this.#goFull();
+    });
   }
 
   /** @param {Module} module @param {Uint8Array} bytes */
@@ -418,6 +431,8 @@ export class BackcutSet extends Base {
       },
       fullScreen: () => this.#fullScreen(),
       fold: () => this.#reader.fold(),
+      large: () => this.#guarded(() => this.#reader.enlarge()),
+      captions: () => this.#guarded(() => this.#reader.hush()),
       scrub: (on) => {
         this.#scrubbing = on;
         this.#settle();
@@ -439,30 +454,24 @@ export class BackcutSet extends Base {
 
   /** Follows what changes around it. @param {AbortSignal} signal */
   #listen(signal) {
-    const still = matchMedia("(prefers-reduced-motion: reduce)");
-    const setStill = () => {
-      this.#player.stepwise = still.matches;
-      if (still.matches) this.#player.pause();
+    const onStill = (/** @type {boolean} */ still) => {
+      this.#player.stepwise = still;
+      if (still) this.#player.pause();
       this.#guarded(() => this.#reader.update());
     };
-    setStill();
-    still.addEventListener("change", setStill, { signal });
-    for (const query of ["(prefers-color-scheme: dark)", "(forced-colors: active)"]) {
-      const recolour = () => this.#guarded(() => this.#reader.recolour());
-      matchMedia(query).addEventListener("change", recolour, { signal });
-    }
-    const onFull = () => {
-      this.#reader.full = document.fullscreenElement === this;
+    const onFull = (/** @type {boolean} */ full) => {
+      this.#reader.full = full;
       this.#guarded(() => this.#reader.update());
     };
-    this.addEventListener("fullscreenchange", onFull, { signal });
-    const onDensity = () => {
-      if (signal.aborted) return;
-      this.#guarded(() => this.#reader.layout());
-      const density = matchMedia(`(resolution: ${devicePixelRatio}dppx)`);
-      density.addEventListener("change", onDensity, { once: true, signal });
+    const to = {
+      onStill,
+      onFull,
+      onColours: () => this.#guarded(() => this.#reader.recolour()),
+      onRoom: () => this.#guarded(() => this.#reader.layout()),
+      // Seen or not: it may be on paper.
+      onPrint: (/** @type {boolean} */ on) => this.#reader.print(on ? this.src : undefined),
     };
-    onDensity();
+    listen(this, to, signal);
   }
 }
 
@@ -480,11 +489,6 @@ function withResolvers() {
   );
   promise.catch(() => {});
   return { promise, resolve, reject };
-}
-
-/** Whether every beat has words. @param {OpenSet} play */
-function isTold(play) {
-  return "caption" in play || play.beatStarts.every((_, beat) => play.said(beat) !== "");
 }
 
 /** @param {() => void} act */

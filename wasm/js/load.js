@@ -20,6 +20,7 @@ import {
 /** The published modules have names of their own; the sources use what wasm-pack made. */
 const wasmFile = typeof WASM_FILE === "string" ? WASM_FILE : "../pkg/raw/backcut_bg.wasm";
 const fullFile = typeof FULL_FILE === "string" ? FULL_FILE : "./full.js";
+const lateFile = typeof LATE_FILE === "string" ? LATE_FILE : "./late.js";
 
 /**
  * A module that is there.
@@ -63,6 +64,11 @@ export const loadModule = once(async () => {
   const { memory } = initSync({ module: await compile(wasmFile, import.meta.url) });
   return { memory, Play, Palette, byteLimit, emptyCourtHeight, paintEmptyCourt };
 });
+
+/** @typedef {typeof import("./late.js")} Late */
+
+/** What the reader can do without until the first picture is there. */
+export const loadLate = once(() => /** @type {Promise<Late>} */ (import(lateFile)));
 
 /** The full one. */
 export const loadFull = once(async () => {

@@ -24,26 +24,41 @@ export const ATTRIBUTE = /** @type {const} */ ({
 
 /** Events, in the media element's words. */
 export const EVENT = /** @type {const} */ ({
+  /** The set is there, and its duration known. */
   loadedmetadata: "loadedmetadata",
+  /** It starts to play. */
   play: "play",
+  /** It stops. */
   pause: "pause",
+  /** Another time is asked for. */
   seeking: "seeking",
+  /** That time is shown. */
   seeked: "seeked",
+  /** The time changed; while it plays, ten times a second. */
   timeupdate: "timeupdate",
+  /** It has another speed. */
   ratechange: "ratechange",
+  /** It reached the end. */
   ended: "ended",
-  /** `detail.faults` says what is wrong with the file, if it is the file. */
+  /** There is no set; `detail.faults` says what is wrong with the file, if it is the file. */
   error: "error",
 });
 
 /** Parts that a page may style by `::part()`. */
 export const PART = /** @type {const} */ ({
+  /** All of it. */
   reader: "reader",
+  /** The set's name. */
   title: "title",
+  /** The court with everybody on it. */
   court: "court",
+  /** What happens in the beat. */
   caption: "caption",
+  /** Rows of players and ball over time. */
   strip: "strip",
+  /** Buttons and lists. */
   controls: "controls",
+  /** What the marks mean. */
   key: "key",
 });
 

@@ -5,6 +5,7 @@
 
 import { button, make, write } from "./build.js";
 import { Caption } from "./controls/caption.js";
+import { Court } from "./controls/court.js";
 import { FaultNote } from "./controls/fault.js";
 import { Follow } from "./controls/follow.js";
 import { Heading } from "./controls/heading.js";
@@ -12,12 +13,13 @@ import { Key } from "./controls/key.js";
 import { Speed } from "./controls/speed.js";
 import { Strip } from "./controls/strip.js";
 import { Transport } from "./controls/transport.js";
+import { fit } from "./fit.js";
 import { PART } from "./names.js";
 import { paletteOf } from "./palette.js";
-import { Surface } from "./surface.js";
+import { captionOf, inWords } from "./told.js";
 
 /** @import { Palette } from "../pkg/raw/backcut.js" */
-/** @import { Module, OpenSet } from "./load.js" */
+/** @import { Late, Module, OpenSet } from "./load.js" */
 /** @import { Player } from "./player.js" */
 /** @import { SetError } from "./fault.js" */
 
@@ -34,6 +36,8 @@ import { Surface } from "./surface.js";
  * @property {(mask: number) => void} follow bit 0 is player 1; the same again: all
  * @property {() => void} fullScreen
  * @property {() => void} fold
+ * @property {() => void} large fills the court with the close-up, or shows all of it again
+ * @property {() => void} captions shows or hides what the captions say
  * @property {(on: boolean) => void} scrub
  */
 
@@ -54,11 +58,14 @@ import { Surface } from "./surface.js";
  * @property {boolean} folded
  * @property {boolean} foldable
  * @property {boolean} full
+ * @property {boolean} captions
  * @property {number} bodyScale how much larger than life bodies are drawn
  */
 
 /** Narrower than this, the controls stand as on a phone; CSS pixels inside the reader. */
 const NARROW = 600;
+/** Room over the key, CSS pixels; the style has it too. */
+const ABOVE_KEY = 10;
 
 export class Reader {
   follow = 0;
@@ -72,26 +79,24 @@ export class Reader {
   #players = 0b11111;
   #titles = /** @type {string[]} */ ([]);
   #width = 0;
-  #narrow = false;
+  #narrow = /** @type {boolean | undefined} */ (undefined);
+  /** Whether the strip folds for want of room. */
+  #foldable = false;
   /** Whether the strip shows all rows though it would rather be folded. */
   #unfolded = false;
+  #captions = true;
   /** The beat and followed players that are painted in the strip. */
   #painted = "";
 
-  #floor = new Surface();
-  #movers = new Surface();
   #slot = make("slot");
-  #court = make(
-    "div",
-    { class: "court", part: PART.court, role: "img", "aria-label": "Court" },
-    this.#floor.node,
-    this.#movers.node,
-  );
   #more = button(
-    { class: "cell word narrow-only", "aria-expanded": "false" },
+    { class: "cell word more", "aria-expanded": "false" },
     () => this.#toggleMore(),
     "More",
   );
+  #court;
+  #controls;
+  #lists;
   #heading;
   #caption;
   #strip;
@@ -99,6 +104,8 @@ export class Reader {
   #speed;
   #follow;
   #key = new Key();
+  #late = /** @type {Late | undefined} */ (undefined);
+  #sheet = /** @type {InstanceType<Late["Sheet"]> | undefined} */ (undefined);
   #fault = new FaultNote();
   node;
 
@@ -107,34 +114,35 @@ export class Reader {
     this.#host = host;
     this.#player = player;
     this.#heading = new Heading(ask);
+    this.#court = new Court(ask);
     this.#caption = new Caption(ask);
     this.#strip = new Strip(ask);
     this.#transport = new Transport(ask);
     this.#speed = new Speed(ask);
     this.#follow = new Follow(ask);
     const { play, beat, frame } = this.#transport.nodes;
-    const controls = make(
+    this.#lists = make(
+      "div",
+      { class: "row narrow-only" },
+      this.#speed.nodes.list,
+      this.#follow.nodes.list,
+    );
+    this.#controls = make(
       "div",
       { class: "controls", part: PART.controls },
       make("div", { class: "row first" }, play, beat, frame, ...this.#speed.nodes.words),
       this.#follow.nodes.row,
-      make(
-        "div",
-        { class: "row narrow-only" },
-        this.#speed.nodes.list,
-        this.#follow.nodes.list,
-        this.#more,
-      ),
+      this.#lists,
     );
     this.node = make(
       "section",
       { class: "reader", part: PART.reader, "data-state": "loading" },
       this.#heading.node,
-      this.#court,
+      this.#court.node,
       this.#slot,
       this.#caption.node,
       this.#strip.node,
-      controls,
+      this.#controls,
       this.#key.node,
       this.#fault.node,
     );
@@ -154,17 +162,28 @@ export class Reader {
   show(module, play) {
     this.#use(module);
     this.#play = play;
+    this.#court.large = false;
     this.#players = play.players;
     const beats = Array.from(play.beatStarts, (_, i) => i);
     this.#titles = beats.map((i) => play.beatTitle(i));
     this.#heading.show(play);
     this.#caption.show(
       this.#titles,
-      beats.map((i) => ("caption" in play ? play.caption(i) : play.said(i))),
+      beats.map((i) => captionOf(play, i)),
     );
+    // Its words take room, which is measured next.
+    this.#caption.update(this.state);
     this.node.setAttribute("aria-label", play.title);
     this.node.dataset.state = "open";
     this.layout();
+  }
+
+  /** Takes what came after the first picture. @param {Late} late */
+  refine(late) {
+    if (this.#late) return;
+    this.#late = late;
+    this.#sheet = new late.Sheet();
+    this.node.append(this.#sheet.node);
   }
 
   /**
@@ -183,17 +202,58 @@ export class Reader {
     this.layout();
   }
 
-  /** Takes the width it has, and paints all anew. */
+  /** Takes the width it has, if that is another. */
+  resize() {
+    if (this.#inside() !== this.#width) this.layout();
+  }
+
+  /** Takes the room it has, and paints all anew. */
   layout() {
-    const style = getComputedStyle(this.node);
-    const inside =
-      this.node.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight);
+    const inside = this.#inside();
     // Nothing is seen of an element without a size; it is asked again once it has one.
     if (!(inside > 0)) return;
-    this.#width = Math.floor(inside);
-    this.#narrow = this.#width < NARROW;
-    this.node.toggleAttribute("data-narrow", this.#narrow);
+    this.#width = inside;
+    this.#shape(inside < NARROW);
+    this.#fold(inside < NARROW);
     this.recolour();
+  }
+
+  #inside() {
+    const { paddingLeft, paddingRight } = getComputedStyle(this.node);
+    return Math.floor(this.node.clientWidth - parseFloat(paddingLeft) - parseFloat(paddingRight));
+  }
+
+  /** Lays the controls as on a phone, or not. @param {boolean} narrow */
+  #shape(narrow) {
+    // Not each time: what is moved loses the focus.
+    if (narrow === this.#narrow) return;
+    this.#narrow = narrow;
+    this.node.toggleAttribute("data-narrow", narrow);
+    (narrow ? this.#lists : this.#follow.nodes.row).append(this.#more);
+    (narrow ? this.#controls : this.#heading.node).append(this.#heading.words);
+  }
+
+  /** Folds what the window has no room for. @param {boolean} narrow */
+  #fold(narrow) {
+    const play = this.#play;
+    let fitted = { key: narrow, strip: narrow, court: this.#width };
+    if (play) {
+      const strip = (/** @type {boolean} */ folded) =>
+        play.stripGeometry(this.#width, this.follow, folded)[4] ?? 0;
+      const parts = [this.#court.node, this.#strip.node, this.#key.node];
+      fitted = fit(this.#width, narrow, {
+        // From the style: what is left while a phone shows its own bars.
+        room: parseFloat(getComputedStyle(this.#heading.node).maxHeight) || innerHeight,
+        rest: parts.reduce((rest, part) => rest - part.offsetHeight, this.node.offsetHeight),
+        court: play.courtHeight(this.#width),
+        strip: strip(false),
+        folded: strip(true),
+        key: play.keyHeight(this.#width) + ABOVE_KEY,
+      });
+    }
+    this.#foldable = fitted.strip;
+    this.#court.width = fitted.court;
+    this.node.toggleAttribute("data-folded", fitted.key);
   }
 
   /** Takes the colours that hold now, and paints all anew. */
@@ -202,9 +262,8 @@ export class Reader {
     this.#palette = undefined;
     const open = this.node.dataset.state === "open" || this.node.dataset.state === "fault";
     if (this.#width === 0 || !open || !this.#module) return;
-    this.#palette = paletteOf(this.#module, this.#host, this.node);
-    this.#paintFloor(this.#module, this.#palette);
-    if (!this.#play) return;
+    this.#palette = paletteOf(this.#module, this.#host, this.node, this.#late?.standIns);
+    if (!this.#play) return this.#court.paintEmpty(this.#module, this.#palette);
     this.#key.paint(this.#play, this.#palette, this.#width);
     this.#painted = "";
     this.update();
@@ -224,7 +283,7 @@ export class Reader {
       part.update(state);
     }
     this.#strip.tell(state);
-    if (this.#play) this.#court.setAttribute("aria-label", this.#inWords(this.#play, state));
+    if (this.#play) this.#court.tell(inWords(this.#play, state));
     this.draw();
   }
 
@@ -233,15 +292,16 @@ export class Reader {
     const play = this.#play;
     const palette = this.#palette;
     if (!play || !palette || this.#width === 0) return;
-    const { time } = this.#player;
-    this.#movers.paint((context, density) =>
-      play.paintMovers(context, palette, this.#width, density, time, this.follow),
-    );
-    const painted = `${this.#player.beat} ${this.follow}`;
-    if (painted !== this.#painted) {
+    const { time, beat } = this.#player;
+    const painted = `${beat} ${this.follow}`;
+    const anew = painted !== this.#painted;
+    if (anew) this.#court.paintFloor(palette, play, beat);
+    this.#court.paint(palette, play, time, this.follow);
+    if (anew) {
       this.#painted = painted;
       const { state } = this;
       this.#caption.update(state);
+      this.#key.update(state);
       this.#strip.layout(play, this.#width, state);
       this.#strip.paint(play, palette, state);
     }
@@ -258,13 +318,38 @@ export class Reader {
     this.layout();
   }
 
+  /** Fills the court with the close-up, or shows all of it again. */
+  enlarge() {
+    this.#court.large = !this.#court.large;
+    this.#painted = "";
+    // First the picture: how large it shows bodies is told beside it.
+    this.draw();
+    this.update();
+  }
+
+  /** Hides what the captions say, or shows it again. */
+  hush() {
+    this.#captions = !this.#captions;
+    this.node.toggleAttribute("data-wordless", !this.#captions);
+    this.layout();
+  }
+
+  /** Lays out what goes on paper, with the set file's address, or clears it away. @param {string | undefined} address */
+  print(address) {
+    const printing = address !== undefined && this.#sheet && this.#play;
+    const module = this.#module;
+    if (printing && module)
+      this.#sheet?.show(module, printing, address && new URL(address, document.baseURI).href);
+    else this.#sheet?.clear();
+    this.node.toggleAttribute("data-print", Boolean(printing));
+  }
+
   /** Gives the canvases' memory and the colours back. */
   release() {
     this.#play = undefined;
     this.#palette?.free();
     this.#palette = undefined;
-    this.#floor.release();
-    this.#movers.release();
+    this.#court.release();
     this.#strip.release();
     this.#key.release();
     this.#painted = "";
@@ -284,10 +369,11 @@ export class Reader {
       beatTitle: this.#titles[player.beat] ?? "",
       follow: this.follow,
       players: this.#players,
-      folded: this.#narrow && !this.#unfolded,
-      foldable: this.#narrow,
+      folded: this.#foldable && !this.#unfolded,
+      foldable: this.#foldable,
       full: this.full,
-      bodyScale: this.#play?.bodyScale(this.#width) ?? 1,
+      captions: this.#captions,
+      bodyScale: this.#play?.bodyScale(this.#court.width) ?? 1,
     };
   }
 
@@ -297,25 +383,6 @@ export class Reader {
     this.#palette?.free();
     this.#palette = undefined;
     this.#module = module;
-  }
-
-  /** The picture for those who do not see it. @param {OpenSet} play @param {State} state */
-  #inWords(play, { time, beat, beatTitle }) {
-    if ("describe" in play) return play.describe(time);
-    return `Beat ${beat + 1}, ${beatTitle}: ${play.said(beat)}`;
-  }
-
-  /** @param {Module} module @param {Palette} palette */
-  #paintFloor(module, palette) {
-    const play = this.#play;
-    const height = play ? play.courtHeight(this.#width) : module.emptyCourtHeight(this.#width);
-    this.#court.style.height = `${height}px`;
-    this.#floor.resize(this.#width, height);
-    this.#movers.resize(this.#width, height);
-    this.#floor.paint((context, density) => {
-      if (play) play.paintCourt(context, palette, this.#width, density);
-      else module.paintEmptyCourt(context, palette, this.#width, density);
-    });
   }
 
   #toggleMore() {

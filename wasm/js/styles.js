@@ -40,18 +40,25 @@ h3 { font-size: 22px; }
 
 header, .line { display: flex; flex-wrap: wrap; align-items: baseline; column-gap: 12px; }
 header { padding-block-end: 4px; }
-header .word, .line .scale, .fold { margin-inline-start: auto; }
+header { max-block-size: 100svh; }
+.words, .line .scale, .fold { margin-inline-start: auto; }
+.words { display: flex; gap: 12px; }
 
-.court { position: relative; aspect-ratio: 15.8 / 9.8; touch-action: pan-y pinch-zoom; }
+.court { position: relative; margin-inline: auto; aspect-ratio: 15.8 / 9.8; touch-action: pan-y pinch-zoom; }
+.court > [role] { block-size: 100%; }
 .court canvas, .strip canvas, .marks canvas { position: absolute; inset: 0 auto auto 0; display: block; }
+.close-up { position: absolute; cursor: zoom-in; }
+.close-up[data-large] { inset: 0 !important; inline-size: auto !important; block-size: auto !important; cursor: zoom-out; }
 slot { display: none; }
 [data-state="loading"][data-poster] slot { display: block; }
 [data-state="loading"][data-poster] .court { display: none; }
 
 .beat { position: relative; padding-block: 8px; }
-.captions { display: grid; margin-block-start: 3px; font: 16.5px/1.35 var(--_serif); }
+.captions { display: grid; min-block-size: 2.7em; margin-block-start: 3px; }
+.captions, .sheet p { font: 16.5px/1.35 var(--_serif); }
 .captions p { grid-area: 1 / 1; }
 .captions p[hidden] { display: block !important; visibility: hidden; }
+[data-wordless][data-state="open"] .captions { display: none; }
 
 .strip { position: relative; block-size: 196px; touch-action: pan-y; cursor: ew-resize;
   user-select: none; -webkit-user-select: none; direction: ltr; }
@@ -84,8 +91,8 @@ a { color: inherit; text-underline-offset: 3px; }
 .word[data-word]::after { content: attr(data-word); block-size: 0; overflow: hidden; font-weight: 700; visibility: hidden; }
 .word[aria-pressed="true"] { font-weight: 700; }
 .word[aria-pressed="true"], .who[aria-pressed="true"] { background: linear-gradient(currentColor, currentColor) bottom center / calc(100% - 12px) 4px no-repeat; }
-header .word { min-block-size: 28px; padding: 0; }
-.fold { display: none; grid-auto-flow: column; align-items: center; gap: 6px; font-size: 14px; padding-inline-end: 0;
+header .word { min-block-size: 28px; padding: 0; background-size: 100% 4px !important; }
+.fold { display: inline-grid; grid-auto-flow: column; align-items: center; gap: 6px; font-size: 14px; padding-inline-end: 0;
   margin-block: -12px; white-space: nowrap; }
 .count { white-space: nowrap; }
 .fold[aria-expanded="true"] .chevron { transform: scaleY(-1); }
@@ -103,13 +110,15 @@ header .word { min-block-size: 28px; padding: 0; }
 @media (hover: hover) { button:hover, .choice:hover { text-decoration: underline; text-underline-offset: 3px; } }
 
 .key { padding-block-start: 10px; }
+[data-folded]:not([data-more]) .key, .reader:not([data-folded]) .more { display: none; }
+.row:not(.narrow-only) > .more { flex: none; margin-inline-start: auto; padding-inline: 14px; }
 .marks { position: relative; }
 
 .fault { display: none; padding-block: 14px 4px; }
 .fault p { margin-block-start: 6px; font: 16.5px/1.35 var(--_serif); overflow-wrap: anywhere; }
 .fault .more { color: var(--_soft); font: 14px/1.35 var(--_sans); }
 [data-state="fault"] .fault { display: block; }
-[data-state="fault"] :is(header, .beat, .strip, .controls, .key) { display: none; }
+[data-state="fault"] :is(header, .close-up, .beat, .strip, .controls, .key) { display: none; }
 
 .narrow-only { display: none !important; }
 [data-narrow] .wide-only { display: none !important; }
@@ -121,7 +130,6 @@ header .word { min-block-size: 28px; padding: 0; }
 [data-narrow] .captions { font-size: 16px; }
 [data-narrow] .beat { padding-block: 4px 6px; padding-inline: 2px; }
 [data-narrow] .line { flex-wrap: nowrap; }
-[data-narrow] .fold { display: inline-grid; }
 [data-narrow] .row { min-block-size: 46px; }
 [data-narrow] .controls { margin-inline: -8px; margin-block-end: -8px; }
 [data-narrow] .row.first > * { flex: 1 1 0; }
@@ -129,14 +137,26 @@ header .word { min-block-size: 28px; padding: 0; }
 [data-narrow] .row.first .stepper:last-of-type { order: 2; }
 [data-narrow] .row.first .cell::before { content: none; }
 [data-narrow] .choice { justify-content: flex-start; }
-[data-narrow] .key { display: none; }
-[data-narrow][data-more] .key { display: block; padding-block: 16px 6px; }
+[data-narrow] .words { justify-content: space-around; min-block-size: 46px; border-block-start: 1px solid var(--_line); }
+[data-narrow]:not([data-more]) .words { display: none; }
+[data-narrow] .key { padding-block: 16px 6px; }
 
 :host(:fullscreen), :host(.full) { max-inline-size: none; overflow: auto; background: var(--_paper); }
 :host(.full) { position: fixed; inset: 0; z-index: 2147483647; }
 :host(:fullscreen) .reader, :host(.full) .reader { border: 0; margin-inline: auto; max-inline-size: max(420px, calc((100vh - 400px) * 1.65)); }
 @media (forced-colors: active) { button, select { border: 1px solid ButtonText; } }
-@media print { .controls, .key, .fold, header button { display: none !important; } }
+.sheet { display: none; }
+@media print {
+  .reader { --_paper: #FFF; --_ink: #000; --_soft: #3A3A3A; }
+  :host(:host) { color-scheme: light; }
+  .controls, .key, .fold, .words, .close-up { display: none !important; }
+  [data-print] { border: 0; padding: 0; }
+  [data-print] :is(.court, .beat, .strip) { display: none; }
+  [data-print] .sheet { display: grid; grid-template-columns: 1fr 1fr; gap: 16px; }
+  .sheet > div { break-inside: avoid; }
+  .sheet canvas { inline-size: 100% !important; block-size: auto !important; }
+  .sheet > :not(div) { grid-column: 1 / 3; }
+}
 `;
 
 let sheet = /** @type {CSSStyleSheet | undefined} */ (undefined);

@@ -13,9 +13,14 @@ export class Surface {
   /** Canvas pixels a CSS pixel. */
   density = 0;
 
-  /** Takes a size in CSS pixels; what was painted is gone. @param {number} width @param {number} height */
-  resize(width, height) {
-    const wanted = Math.min(devicePixelRatio || 1, DENSEST);
+  /**
+   * Takes a size; what was painted is gone.
+   *
+   * @param {number} width CSS pixels
+   * @param {number} height CSS pixels
+   * @param {number} [wanted] canvas pixels a CSS pixel
+   */
+  resize(width, height, wanted = Math.min(devicePixelRatio || 1, DENSEST)) {
     this.density = Math.min(wanted, Math.sqrt(MOST_PIXELS / Math.max(1, width * height)));
     this.node.width = Math.round(width * this.density);
     this.node.height = Math.round(height * this.density);

@@ -1,6 +1,7 @@
 //! Paints a display list on a 2-D canvas.
 
 use alloc::string::String;
+use alloc::vec::Vec;
 use backcut::math::{BezPath, PathEl, Point, push_decimal};
 use backcut::scene::{Anchor, Dash, Item, Role, Scene, TextStyle};
 use js_sys::{Array, Number};
@@ -14,7 +15,7 @@ const HALO: f64 = 3.0;
 #[wasm_bindgen]
 #[derive(Debug)]
 pub struct Palette {
-    colours: String,
+    colours: Vec<String>,
     serif: String,
     sans: String,
 }
@@ -26,8 +27,14 @@ impl Palette {
     #[wasm_bindgen(constructor)]
     #[must_use]
     pub fn new(colours: String, serif: String, sans: String) -> Self {
+        let (mut list, mut start) = (Vec::new(), 0);
+        let ends = colours.bytes().enumerate().filter(|(_, b)| *b == b'\n');
+        for end in ends.map(|(i, _)| i).chain([colours.len()]) {
+            list.push(String::from(colours.get(start..end).unwrap_or("")));
+            start = end + 1;
+        }
         Self {
-            colours,
+            colours: list,
             serif,
             sans,
         }
@@ -38,8 +45,8 @@ impl Palette {
     fn colour(&self, role: Role) -> &str {
         let place = Role::ALL.iter().position(|r| *r == role);
         place
-            .and_then(|i| self.colours.split('\n').nth(i))
-            .unwrap_or("#000")
+            .and_then(|i| self.colours.get(i))
+            .map_or("#000", String::as_str)
     }
 
     fn font(&self, style: &TextStyle) -> String {

@@ -141,10 +141,10 @@ impl Play {
     }
 
     fn listed(&self, looks: &[Look]) -> Array {
-        looks.iter().map(|l| self.look(l)).collect()
+        looks.iter().map(|l| self.told(l)).collect()
     }
 
-    fn look(&self, l: &Look) -> JsValue {
+    fn told(&self, l: &Look) -> JsValue {
         let object = Object::new();
         set(&object, "t", l.t.into());
         set(&object, "who", l.who.number().into());

@@ -13,8 +13,9 @@ use backcut::athlete::Level;
 use backcut::court::{Court, RuleSet};
 use backcut::document::LIMITS;
 use backcut::fault::Faults;
+use backcut::math::Point;
 use backcut::play::{Options, Play as Core};
-use backcut::scene::{self, Item, Scene, StripView, View};
+use backcut::scene::{self, CloseUp, Item, Scene, StripView, View};
 use backcut::set::PlayerId;
 use backcut::timeline::Frame;
 use wasm_bindgen::JsValue;
@@ -31,6 +32,8 @@ pub struct Play {
     /// Kept between frames, so that its list need not grow anew.
     movers: Scene,
     pub(crate) judged: Judged,
+    /// What fills the court.
+    look_at: Option<Point>,
 }
 
 #[wasm_bindgen]
@@ -177,6 +180,38 @@ impl Play {
         paint(&self.movers, context, palette, density);
     }
 
+    /// Paints the court with a beat as it is drawn for paper.
+    #[wasm_bindgen(js_name = paintBeat)]
+    pub fn paint_beat(
+        &self,
+        context: &Context,
+        palette: &Palette,
+        width: f64,
+        density: f64,
+        beat: usize,
+    ) {
+        let scene = self.core.beat_scene(beat, width);
+        paint(&scene, context, palette, density);
+    }
+
+    /// Where the close-up of a beat lies on the court: left, top, width, height; nothing where the
+    /// beat has none at this width.
+    #[wasm_bindgen(js_name = closeUp)]
+    #[must_use]
+    pub fn close_up(&self, width: f64, beat: usize) -> Vec<f64> {
+        let close = self.core.close_up(beat, &self.core.view(width));
+        close.map_or(Vec::new(), |CloseUp { area, .. }| {
+            vec![area.x, area.y, area.width, area.height]
+        })
+    }
+
+    /// From now on the court is filled with the close-up of `beat`, or, without one, shown whole.
+    #[wasm_bindgen(js_name = lookAt)]
+    pub fn look_at(&mut self, width: f64, beat: Option<usize>) {
+        let close = beat.and_then(|beat| self.core.close_up(beat, &self.core.view(width)));
+        self.look_at = close.map(|close| close.middle);
+    }
+
     /// Where things lie in the strip: left and right end of its time, lower edge of the beats'
     /// names, the ruler's line, height.
     #[wasm_bindgen(js_name = stripGeometry)]
@@ -244,6 +279,7 @@ impl Play {
             buffer: Box::new([0.0; LENGTH]),
             movers: Scene::default(),
             judged: Judged::default(),
+            look_at: None,
             core,
         }
     }
@@ -251,6 +287,7 @@ impl Play {
     fn view(&self, width: f64, follow: u8) -> View {
         View {
             follow: mask(follow),
+            look_at: self.look_at,
             ..self.core.view(width)
         }
     }

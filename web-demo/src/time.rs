@@ -199,7 +199,7 @@ fn write_table(out: &mut dyn Write, play: &Play) -> io::Result<()> {
 fn does(set: &Set, row: &TimedAction) -> String {
     let mut words = row
         .kind
-        .map_or(row.verb.name(), |kind| kind.row().title)
+        .map_or(row.verb.name(), backcut::words::kind)
         .to_owned();
     let Some(action) = set.action(row.id) else {
         return words;

@@ -73,8 +73,10 @@ impl Spot {
     /// The spot written as `text`; letter case, and a hyphen for a space, do not matter.
     #[must_use]
     pub fn parse(text: &str) -> Option<Self> {
-        let text = text.trim();
-        let (side, rest) = match text.split_once([' ', '-', '_']) {
+        let text = text.trim_ascii();
+        let first = text.bytes().position(|b| matches!(b, b' ' | b'-' | b'_'));
+        let parted = first.and_then(|i| Some((text.get(..i)?, text.get(i + 1..)?)));
+        let (side, rest) = match parted {
             Some((side, rest)) if same_word(side, "left") => (Some(Side::Left), rest),
             Some((side, rest)) if same_word(side, "right") => (Some(Side::Right), rest),
             _ => (None, text),

@@ -29,12 +29,11 @@ struct Decimal {
 
 impl Decimal {
     fn read(magnitude: &str) -> Self {
-        let (mantissa, exponent) = match magnitude.split_once(['e', 'E']) {
-            Some((mantissa, exponent)) => (mantissa, exponent_of(exponent)),
-            None => (magnitude, 0),
-        };
+        let mark = magnitude.bytes().position(|b| matches!(b, b'e' | b'E'));
+        let end = mark.unwrap_or(magnitude.len());
+        let mantissa = magnitude.get(..end).unwrap_or("");
+        let mut exponent = magnitude.get(end + 1..).map_or(0, exponent_of);
         let mut digits = Vec::new();
-        let mut exponent = exponent;
         let mut in_fraction = false;
         for byte in mantissa.bytes() {
             if byte == b'.' {

@@ -161,7 +161,7 @@ fn decode(bytes: &[u8]) -> Result<&str, Faults> {
         return Err(fault("file-too-large", found, "at most 256 kB", ""));
     }
     match core::str::from_utf8(bytes) {
-        Ok(text) if text.trim_start_matches('\u{feff}').trim().is_empty() => Err(fault(
+        Ok(text) if text.trim_start_matches('\u{feff}').trim_ascii().is_empty() => Err(fault(
             "empty-file",
             "the file is empty",
             "a set is a group { } of named fields",

@@ -175,7 +175,13 @@ impl Checker<'_, '_> {
             (Shape::Text(longest), Value::Text(text)) => self.text(node, text, *longest, name),
             (Shape::Id, Value::Text(text)) => {
                 self.text(node, text, LIMITS.id, name);
-                self.range(node, shape, "empty-name", !text.trim().is_empty(), name);
+                self.range(
+                    node,
+                    shape,
+                    "empty-name",
+                    !text.trim_ascii().is_empty(),
+                    name,
+                );
             }
             (Shape::Word(words), Value::Text(text)) => self.word(node, *words, text),
             (Shape::Point, Value::List(items)) => {
@@ -209,7 +215,7 @@ impl Checker<'_, '_> {
     }
 
     fn text(&mut self, node: &Json, text: &str, longest: usize, name: &str) {
-        let length = text.chars().count();
+        let length = text.bytes().filter(|b| !(0x80..=0xbf).contains(b)).count();
         if length > longest {
             self.report.add(node.start, "text-too-long", &|_| {
                 told(

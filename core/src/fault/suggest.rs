@@ -36,7 +36,7 @@ pub fn same_word(written: &str, known: &str) -> bool {
         b'-' | b'_' => b' ',
         byte => byte.to_ascii_lowercase(),
     };
-    let written = written.trim().bytes().map(plain);
+    let written = written.trim_ascii().bytes().map(plain);
     written.eq(known.bytes().map(plain))
 }
 

@@ -23,6 +23,10 @@ pub fn court(court: &Court, view: &View) -> Scene {
     let camera = view.camera(court);
     floor(court, &camera, &mut out.items);
     ruler(court, view, &camera, &mut out.items);
+    if view.look_at.is_some() {
+        let corner = Point::new(out.width - 8.0, out.height - 9.0);
+        half_metre(corner, camera.scale, &mut out.items);
+    }
     out
 }
 

@@ -32,9 +32,9 @@ pub(super) fn fitted(text: &str, size: f64, bold: bool, room: f64) -> String {
             break;
         }
     }
-    let kept = out.trim_end().len();
+    let kept = out.trim_ascii_end().len();
     out.truncate(kept);
-    if out.chars().count() < 2 {
+    if out.chars().nth(1).is_none() {
         return String::new();
     }
     out.push('…');

@@ -172,6 +172,29 @@ fn a_close_up_opens_only_on_small_courts_and_clear_of_what_it_shows() {
 }
 
 #[test]
+fn looking_closely_keeps_the_pictures_size_and_shows_all_that_the_inset_shows() {
+    let played = breakwater();
+    for width in [358.0, 600.0] {
+        let whole = View::of(&played.timeline, &played.court, width);
+        let look = View {
+            look_at: Some(Point::new(2.0, 5.0)),
+            ..whole
+        };
+        let height = look.height_px(&played.court);
+        assert!((height - whole.height_px(&played.court)).abs() < 1e-9);
+        let scale = look.scale(&played.court);
+        assert!(scale > 2.0 * whole.scale(&played.court));
+        assert!(scale * 103.0 / 44.0 <= width + 1e-9 && scale * 82.0 / 44.0 <= height + 1e-9);
+        let says = |view: &View| {
+            let items = court(&played.court, view).items;
+            let half = |i: &Item| matches!(i, Item::Text { text, .. } if text == "0.5 m");
+            items.iter().filter(|i| half(i)).count()
+        };
+        assert_eq!((says(&whole), says(&look)), (0, 1));
+    }
+}
+
+#[test]
 fn the_moving_layer_reuses_its_room() {
     let played = turnstile();
     let view = View::new(760.0);

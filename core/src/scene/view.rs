@@ -32,7 +32,7 @@ pub struct View {
     pub show_trails: bool,
     /// Whether a close-up opens in a corner where bodies had to be enlarged.
     pub inset: bool,
-    /// Fills the picture with what lies around this place, at true scale.
+    /// Fills the picture with what a close-up shows around this place, at true scale.
     pub look_at: Option<Point>,
 }
 
@@ -74,19 +74,23 @@ impl View {
     /// Height of the picture, CSS pixels.
     #[must_use]
     pub fn height_px(&self, court: &Court) -> f64 {
-        if self.look_at.is_some() {
-            return self.width_px * close::HEIGHT_PX / close::WIDTH_PX;
-        }
-        (self.depth + court.marks().baseline + self.apron) * self.scale(court)
+        (self.depth + court.marks().baseline + self.apron) * self.whole(court)
     }
 
     /// CSS pixels a metre.
     #[must_use]
     pub fn scale(&self, court: &Court) -> f64 {
-        match self.look_at {
-            Some(_) => self.width_px * close::SCALE / close::WIDTH_PX,
-            None => self.width_px / (2.0 * (court.marks().sideline + self.apron)),
+        if self.look_at.is_none() {
+            return self.whole(court);
         }
+        // The picture keeps its size, and all that the inset shows is on it.
+        let wide = self.width_px / close::WIDTH_PX;
+        close::SCALE * wide.min(self.height_px(court) / close::HEIGHT_PX)
+    }
+
+    /// CSS pixels a metre where the whole court is shown.
+    fn whole(&self, court: &Court) -> f64 {
+        self.width_px / (2.0 * (court.marks().sideline + self.apron))
     }
 
     /// How much larger than life a body with these shoulders (metres) is drawn: 28 px wide where

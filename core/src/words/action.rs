@@ -37,6 +37,12 @@ pub fn action(set: &Set, timeline: Option<&Timeline>, id: ActionId) -> String {
     out
 }
 
+/// What a kind of action is called: the trade's word, or a plain one where that carries a name.
+#[must_use]
+pub fn kind(kind: Kind) -> &'static str {
+    phrases::kind(kind)
+}
+
 struct Teller<'a> {
     set: &'a Set,
     court: Court,
@@ -55,7 +61,7 @@ impl Teller<'_> {
         match a.verb {
             Verb::Cut | Verb::Dribble => self.moves(&who),
             Verb::Screen => {
-                let what = with_article(a.kind.map_or(phrases::SCREEN, title));
+                let what = with_article(a.kind.map_or(phrases::SCREEN, phrases::kind));
                 let mut out = fill(one_of(phrases::SETS), &[("who", &who), ("what", &what)]);
                 if !a.for_whom.is_empty() {
                     let whom = names(a.for_whom.iter().copied());
@@ -137,7 +143,12 @@ impl Teller<'_> {
         let a = self.action;
         if let Some(kind) = a.kind {
             return phrases::move_verb(kind).map_or_else(
-                || fill(phrases::MAKES, &[("what", &with_article(title(kind)))]),
+                || {
+                    fill(
+                        phrases::MAKES,
+                        &[("what", &with_article(phrases::kind(kind)))],
+                    )
+                },
                 String::from,
             );
         }
@@ -203,10 +214,6 @@ fn said(who: &str, what: &str) -> String {
     fill(phrases::SAID, &[("who", who), ("what", what)])
 }
 
-fn title(kind: Kind) -> &'static str {
-    kind.row().title
-}
-
 fn with_article(what: &str) -> String {
     let mut out = String::from(phrases::article(what));
     out.push(' ');
@@ -216,7 +223,12 @@ fn with_article(what: &str) -> String {
 
 fn pass(kind: Kind) -> String {
     phrases::pass_verb(kind).map_or_else(
-        || fill(phrases::THROWS, &[("what", &with_article(title(kind)))]),
+        || {
+            fill(
+                phrases::THROWS,
+                &[("what", &with_article(phrases::kind(kind)))],
+            )
+        },
         String::from,
     )
 }

@@ -15,7 +15,7 @@ mod tale;
 mod tests;
 mod tie;
 
-pub use action::action;
+pub use action::{action, kind};
 pub use caution::cautions;
 pub use finding::{cure, finding};
 pub use instant::describe;

@@ -4,8 +4,10 @@
 //! the subject of stand twice: for one, and for more.
 
 pub(super) mod finding;
+mod kind;
 mod look;
 
+pub(super) use kind::kind;
 pub(super) use look::*;
 
 use crate::court::SpotName;
@@ -104,7 +106,7 @@ pub(super) const INSTANT: &str = "{t} seconds of {all}, beat {n}{title}: ";
 pub(super) const HAS_BALL: &str = "{who} has the ball{where}";
 pub(super) const COMES: &str = "{who} comes for the ball";
 pub(super) const IN_THE_AIR: &str = "the ball is in the air";
-pub(super) const BEAT: &str = "Beat {n}";
+pub(super) const BEAT: &str = "Beat ";
 
 /// The event an instant of an action is, told with its doer and, where it has one, the other
 /// player.

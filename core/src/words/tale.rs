@@ -1,7 +1,7 @@
 //! Beats and whole sets.
 
 use super::action::action;
-use super::phrases::{self, fill};
+use super::phrases;
 use crate::math::{Listed, push_decimal};
 use crate::set::{ActionId, Set};
 use crate::timeline::Timeline;
@@ -13,9 +13,9 @@ use alloc::vec::Vec;
 pub fn beat_title(set: &Set, beat: usize) -> String {
     let written = set.beats.get(beat).and_then(|b| b.title.clone());
     written.unwrap_or_else(|| {
-        let mut n = String::new();
-        push_decimal(&mut n, beat as f64 + 1.0, 0);
-        fill(phrases::BEAT, &[("n", &n)])
+        let mut title = String::from(phrases::BEAT);
+        push_decimal(&mut title, beat as f64 + 1.0, 0);
+        title
     })
 }
 

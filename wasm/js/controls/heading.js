@@ -10,14 +10,23 @@ export class Heading {
   #court = make("span");
   #level = make("span", { class: "wide-only" });
   #length = make("span");
+  #captions;
   #full;
+  /** What concerns the whole reader; the reader lays it where there is room. */
+  words;
   node;
 
   /** @param {Commands} ask */
   constructor(ask) {
-    this.#full = button({ class: "word wide-only" }, () => ask.fullScreen(), "Full screen");
+    this.#captions = button(
+      { class: "word", "data-word": "Captions" },
+      () => ask.captions(),
+      "Captions",
+    );
+    this.#full = button({ class: "word" }, () => ask.fullScreen(), "Full screen");
+    this.words = make("div", { class: "words" }, this.#captions, this.#full);
     const about = make("p", { class: "about" }, this.#court, this.#level, this.#length);
-    this.node = make("header", {}, this.#title, about, this.#full);
+    this.node = make("header", {}, this.#title, about, this.words);
   }
 
   /** @param {{ title: string, courtTitle: string, levelTitle: string, duration: number }} set */
@@ -29,7 +38,8 @@ export class Heading {
   }
 
   /** @param {State} state */
-  update({ full }) {
+  update({ full, captions }) {
+    this.#captions.setAttribute("aria-pressed", String(captions));
     write(this.#full, full ? "Close" : "Full screen");
   }
 }

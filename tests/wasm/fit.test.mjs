@@ -1,0 +1,34 @@
+// Folding by height: first the key, then the strip, then the court shrinks.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { fit } from "../../wasm/js/fit.js";
+
+/** 940 high in all: 180 of it rest, court 480, strip 240, key 40; folded the strip is 80 high. */
+const parts = { rest: 180, court: 480, strip: 240, folded: 80, key: 40 };
+const at = (room, narrow = false) => fit(760, narrow, { ...parts, room });
+
+test("what fits stays whole, to the pixel", () => {
+  assert.deepEqual(at(940), { key: false, strip: false, court: 760 });
+  assert.deepEqual(at(939), { key: true, strip: false, court: 760 });
+});
+
+test("the strip folds once the key's room is not enough", () => {
+  assert.deepEqual(at(900), { key: true, strip: false, court: 760 });
+  assert.deepEqual(at(899), { key: true, strip: true, court: 760 });
+});
+
+test("the court shrinks last, by just what is lacking", () => {
+  assert.equal(at(740).court, 760);
+  const { court } = at(640);
+  assert.equal(parts.rest + parts.folded + (parts.court * court) / 760, 640);
+});
+
+test("it shrinks to 420 pixels and no further, and never grows", () => {
+  assert.equal(at(100).court, 420);
+  assert.equal(fit(358, true, { ...parts, room: 100 }).court, 358);
+});
+
+test("on a phone key and strip are folded however high it is", () => {
+  assert.deepEqual(at(2000, true), { key: true, strip: true, court: 760 });
+});
