@@ -111,7 +111,7 @@ fn showing(play: &Play) -> io::Result<()> {
     })?;
     row("five who chase", || play.defence(Coverage::Chase))?;
     let defence = play.defence(Coverage::Chase);
-    row("state of eleven", || {
+    row("state of all ten", || {
         let t = t();
         play.timeline().frame(t, &mut frame);
         let five = PlayerId::ALL.map(|man| defence.state(man, t));
