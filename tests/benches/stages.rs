@@ -109,7 +109,14 @@ fn showing(play: &Play) -> io::Result<()> {
     row("svg of a beat", || {
         play.beat_poster(1, WIDTH, &Palette::print())
     })?;
-    row("five who chase", || play.defence(Coverage::Chase))
+    row("five who chase", || play.defence(Coverage::Chase))?;
+    let defence = play.defence(Coverage::Chase);
+    row("state of all ten", || {
+        let t = t();
+        play.timeline().frame(t, &mut frame);
+        let five = PlayerId::ALL.map(|man| defence.state(man, t));
+        (frame.ball.z, five)
+    })
 }
 
 fn main() -> Result<(), Box<dyn Error>> {

@@ -47,8 +47,8 @@ impl Track {
     /// Follows `wish(t)` from `first` on until `t_end`, the short way round, turning by no more
     /// than `max_rate` radians a second. Where there is no wish, the last one holds.
     ///
-    /// A turn that takes time starts early, so that the wish is met when it is wished where a sixth of a
-    /// of foresight allow.
+    /// A turn that takes time starts early, so that the wish is met when it is wished, as far as a
+    /// sixth of a second of foresight allows.
     #[must_use]
     pub fn build(
         mut wish: impl FnMut(f64) -> Option<f64>,
