@@ -1,9 +1,12 @@
 // What a reader does about words, close-ups, low windows and paper.
 
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { after, before, test } from "node:test";
 import { SET, TAG, event, pixels, property, refined, start } from "./page.mjs";
 
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const HANDOFF = '<backcut-set src="/web-demo/sets/breakwater.json"></backcut-set>';
 const PHONE = { width: 390, height: 844 };
 
@@ -143,6 +146,22 @@ test("while it is large bodies are true, and the words beside the key say so", a
   assert.doesNotMatch(await note.textContent(), /Bodies/);
 });
 
+test("an audit finds nothing with the close-up small or large and all unrolled", async (t) => {
+  const { page } = await openHandoff(t);
+  await button(page, "More").click();
+  await page.evaluate(AXE);
+  for (const name of ["large", "the whole court"]) {
+    const closeUp = button(page, `Close-up: show ${name}`);
+    assert.equal(await closeUp.isVisible(), true);
+    const { violations } = await page.evaluate(() => globalThis.axe.run("backcut-set"));
+    assert.deepEqual(
+      violations.map(({ id }) => id),
+      [],
+    );
+    await closeUp.click();
+  }
+});
+
 test("a beat without a close-up shows the whole court, and the next one does too", async (t) => {
   const { page } = await open(t, { viewport: PHONE, body: TAG });
   assert.equal(await page.locator(".close-up").isVisible(), false, "nothing to look at closely");
@@ -225,6 +244,24 @@ test("the shrunk court stands in the middle and is painted as wide as it is", as
   const court = await page.locator(".court").boundingBox();
   assert.ok(Math.abs(court.x + court.width / 2 - (reader.x + reader.width / 2)) <= 1);
   assert.equal((await pixels(page, 1)).width, court.width);
+});
+
+test("where the screen is not to be had it fills the window, whatever width the page gives it", async (t) => {
+  browser.server.answers["/slim.css"] = {
+    type: "text/css",
+    body: "backcut-set { max-inline-size: 650px }",
+  };
+  const { page } = await open(t, { head: '<link rel="stylesheet" href="/slim.css">' });
+  await page.evaluate(() => {
+    Element.prototype.requestFullscreen = () => Promise.reject(new Error("not allowed"));
+  });
+  const width = async () => (await page.locator("backcut-set").boundingBox()).width;
+  assert.equal(await width(), 650);
+  await button(page, "Full screen").click();
+  await button(page, "Close").waitFor();
+  assert.equal(await width(), 820);
+  await button(page, "Close").click();
+  assert.equal(await width(), 650);
 });
 
 // -- paper ----------------------------------------------------------------------------------------

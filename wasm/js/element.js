@@ -467,7 +467,8 @@ export class BackcutSet extends Base {
       onStill,
       onFull,
       onColours: () => this.#guarded(() => this.#reader.recolour()),
-      onRoom: () => this.#guarded(() => this.#reader.layout()),
+      onDensity: () => this.#guarded(() => this.#reader.layout()),
+      onWindow: () => this.#guarded(() => this.#reader.resize()),
       // Seen or not: it may be on paper.
       onPrint: (/** @type {boolean} */ on) => this.#reader.print(on ? this.src : undefined),
     };

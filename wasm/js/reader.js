@@ -78,7 +78,9 @@ export class Reader {
   #palette = /** @type {Palette | undefined} */ (undefined);
   #players = 0b11111;
   #titles = /** @type {string[]} */ ([]);
+  /** What it has, CSS pixels. */
   #width = 0;
+  #room = 0;
   #narrow = /** @type {boolean | undefined} */ (undefined);
   /** Whether the strip folds for want of room. */
   #foldable = false;
@@ -202,9 +204,9 @@ export class Reader {
     this.layout();
   }
 
-  /** Takes the width it has, if that is another. */
+  /** Takes the room it has, if that is another. */
   resize() {
-    if (this.#inside() !== this.#width) this.layout();
+    if (this.#inside() !== this.#width || this.#tall() !== this.#room) this.layout();
   }
 
   /** Takes the room it has, and paints all anew. */
@@ -213,6 +215,7 @@ export class Reader {
     // Nothing is seen of an element without a size; it is asked again once it has one.
     if (!(inside > 0)) return;
     this.#width = inside;
+    this.#room = this.#tall();
     this.#shape(inside < NARROW);
     this.#fold(inside < NARROW);
     this.recolour();
@@ -221,6 +224,11 @@ export class Reader {
   #inside() {
     const { paddingLeft, paddingRight } = getComputedStyle(this.node);
     return Math.floor(this.node.clientWidth - parseFloat(paddingLeft) - parseFloat(paddingRight));
+  }
+
+  /** Height of the window, from the style: what is left while a phone shows its own bars. */
+  #tall() {
+    return parseFloat(getComputedStyle(this.#heading.node).maxHeight) || innerHeight;
   }
 
   /** Lays the controls as on a phone, or not. @param {boolean} narrow */
@@ -242,8 +250,7 @@ export class Reader {
         play.stripGeometry(this.#width, this.follow, folded)[4] ?? 0;
       const parts = [this.#court.node, this.#strip.node, this.#key.node];
       fitted = fit(this.#width, narrow, {
-        // From the style: what is left while a phone shows its own bars.
-        room: parseFloat(getComputedStyle(this.#heading.node).maxHeight) || innerHeight,
+        room: this.#room,
         rest: parts.reduce((rest, part) => rest - part.offsetHeight, this.node.offsetHeight),
         court: play.courtHeight(this.#width),
         strip: strip(false),

@@ -4,7 +4,8 @@
  * @typedef {object} Listener
  * @property {(still: boolean) => void} onStill less motion is asked for, or no longer
  * @property {() => void} onColours
- * @property {() => void} onRoom the window's height, or how dense the screen is
+ * @property {() => void} onDensity
+ * @property {() => void} onWindow its size
  * @property {(full: boolean) => void} onFull it has the screen, or gave it back
  * @property {(printing: boolean) => void} onPrint the page goes to paper, or came back
  */
@@ -28,12 +29,12 @@ export function listen(element, to, signal) {
   element.addEventListener("fullscreenchange", onFull, { signal });
   const onDensity = () => {
     if (signal.aborted) return;
-    to.onRoom();
+    to.onDensity();
     const density = matchMedia(`(resolution: ${devicePixelRatio}dppx)`);
     density.addEventListener("change", onDensity, { once: true, signal });
   };
   onDensity();
-  addEventListener("resize", to.onRoom, { signal });
+  addEventListener("resize", to.onWindow, { signal });
   addEventListener("beforeprint", () => to.onPrint(true), { signal });
   addEventListener("afterprint", () => to.onPrint(false), { signal });
 }

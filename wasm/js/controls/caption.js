@@ -65,6 +65,6 @@ export class Caption {
 
 /** @param {number} bodyScale */
 export function scaleNote(bodyScale) {
-  const bodies = bodyScale > 1.005 ? ` Bodies × ${bodyScale.toFixed(1)}.` : "";
+  const bodies = bodyScale >= 1.05 ? ` Bodies × ${bodyScale.toFixed(1)}.` : "";
   return `Marks along the lines are 1 m.${bodies}`;
 }
