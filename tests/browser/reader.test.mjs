@@ -198,7 +198,10 @@ test("a wide court needs no close-up", async (t) => {
 // -- folding --------------------------------------------------------------------------------------
 
 test("in a low window first the key folds, then the strip, then the court shrinks", async (t) => {
-  const { page } = await open(t, { viewport: { width: 820, height: 1200 } });
+  const { page } = await open(t, {
+    body: TAG.replace("set.json", "told.json"),
+    viewport: { width: 820, height: 1200 },
+  });
   const seen = async (height) => {
     await page.setViewportSize({ width: 820, height });
     await laidOut(page);

@@ -250,7 +250,8 @@ export class Reader {
         play.stripGeometry(this.#width, this.follow, folded)[4] ?? 0;
       const parts = [this.#court.node, this.#strip.node, this.#key.node];
       fitted = fit(this.#width, narrow, {
-        room: this.#room,
+        // Heights are told in whole pixels; their rest may add up to one.
+        room: this.#room - 1,
         rest: parts.reduce((rest, part) => rest - part.offsetHeight, this.node.offsetHeight),
         court: play.courtHeight(this.#width),
         strip: strip(false),
