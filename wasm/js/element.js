@@ -10,12 +10,12 @@ import { ATTRIBUTE, EVENT, FRAME } from "./names.js";
 import { Player } from "./player.js";
 import { Reader } from "./reader.js";
 import { listen } from "./surroundings.js";
-import { styles } from "./styles.js";
+import { sheetOf, styles } from "./styles.js";
 import { isTold } from "./told.js";
 import { FrameView } from "./view.js";
 
 /** @import { Commands } from "./reader.js" */
-/** @import { Module, OpenSet } from "./load.js" */
+/** @import { Finding, Look, Module, OpenSet } from "./load.js" */
 /** @import { EventName } from "./names.js" */
 
 /** So long nothing is said about a set that is on its way, milliseconds. */
@@ -36,6 +36,8 @@ const Base = /** @type {typeof HTMLElement} */ (globalThis.HTMLElement ?? class 
  * @attr {string} level - level of the athletes
  * @attr {boolean} mirrored - left and right change places
  * @attr {string} follow - the followed players, as `3` or `1 4`
+ * @attr {string} coverage - the defence, by its name in a set file; without it nobody defends
+ * @attr {boolean} notes - what was found is flagged and listed
  * @attr {string} theme - `light` or `dark`
  * @slot - stands for the court until the set is there: a picture, or a link to the file
  */
@@ -128,6 +130,10 @@ export class BackcutSet extends Base {
         this.#reader.follow = maskOf(now);
         this.#guarded(() => this.#reader.update());
         break;
+      case ATTRIBUTE.coverage:
+      case ATTRIBUTE.notes:
+        this.#judge();
+        break;
       case ATTRIBUTE.theme:
         this.#guarded(() => this.#reader.recolour());
         break;
@@ -161,6 +167,35 @@ export class BackcutSet extends Base {
   }
   set loop(value) {
     this.toggleAttribute(ATTRIBUTE.loop, value);
+  }
+
+  /** The defence on the floor, by its name in a set file; empty: none. */
+  get coverage() {
+    return this.getAttribute(ATTRIBUTE.coverage) ?? "";
+  }
+  set coverage(value) {
+    if (value) this.setAttribute(ATTRIBUTE.coverage, value);
+    else this.removeAttribute(ATTRIBUTE.coverage);
+  }
+
+  /** Whether what was found is flagged and listed. */
+  get notes() {
+    return this.hasAttribute(ATTRIBUTE.notes);
+  }
+  set notes(value) {
+    this.toggleAttribute(ATTRIBUTE.notes, value);
+  }
+
+  /** The chances against the defence on the floor; null before that is there. @returns {Look[] | null} */
+  get looks() {
+    const play = this.#play;
+    return play && "looks" in play && this.coverage ? play.looks : null;
+  }
+
+  /** What was found; null before that is known. @returns {Finding[] | null} */
+  get findings() {
+    const play = this.#play;
+    return play && "findings" in play && this.notes ? play.findings : null;
   }
 
   /** Seconds. Setting it seeks at once and exactly. */
@@ -275,9 +310,14 @@ export class BackcutSet extends Base {
     whenIdle(async () => {
       // Without it the set plays as well.
       const late = await loadLate().catch(() => undefined);
-      if (late) this.#reader.refine(late);
+      if (late) {
+        this.#reader.refine(late);
+        const sheets = this.shadowRoot?.adoptedStyleSheets ?? [];
+        const more = late.lateStyles(sheetOf);
+        if (!sheets.includes(more)) sheets.push(more);
+      }
       this.#guarded(() => this.#reader.recolour());
-      if (!isTold(play)) this.#goFull();
+      if (this.#play === play && (!isTold(play) || this.#judging)) this.#goFull();
     });
   }
 
@@ -293,8 +333,39 @@ export class BackcutSet extends Base {
     this.#module = module;
     this.#file = bytes;
     this.#view = new FrameView(module.memory);
+    this.#applyJudging(play);
     this.#reader.show(module, play);
     return play;
+  }
+
+  get #judging() {
+    return this.coverage !== "" || this.notes;
+  }
+
+  /** Puts the defence on the floor that is asked for, and flags what is found. @param {OpenSet} play */
+  #applyJudging(play) {
+    if (!("defend" in play)) return;
+    play.defend(this.coverage || undefined);
+    play.judge(this.notes);
+    this.#reader.coverage = this.coverage;
+    this.#reader.notes = this.notes;
+  }
+
+  /** Another defence is asked for, or notes are. */
+  #judge() {
+    const play = this.#play;
+    if (!play) return;
+    if (!("defend" in play)) {
+      if (this.#judging) this.#goFull();
+      return;
+    }
+    try {
+      this.#applyJudging(play);
+    } catch (reason) {
+      this.#fail(SetError.from(reason));
+      return;
+    }
+    this.#guarded(() => this.#reader.judged());
   }
 
   /** Goes on with the full module; the instant is kept. Without it the set plays on as it is. */
@@ -433,11 +504,28 @@ export class BackcutSet extends Base {
       fold: () => this.#reader.fold(),
       large: () => this.#guarded(() => this.#reader.enlarge()),
       captions: () => this.#guarded(() => this.#reader.hush()),
+      coverage: (name) => this.#choose(name),
+      notes: () => {
+        this.notes = !this.notes;
+      },
+      look: (coverage, time) => {
+        player.pause();
+        this.coverage = coverage;
+        player.seek(time);
+      },
       scrub: (on) => {
         this.#scrubbing = on;
         this.#settle();
       },
     };
+  }
+
+  /** @param {string | null} name of a defence; empty: the set's own, else one that every set can meet */
+  async #choose(name) {
+    if (name === "") await this.#goFull();
+    const play = this.#play;
+    const own = play && "defend" in play && (play.writtenCoverage ?? play.coverages[0]);
+    this.coverage = name === "" ? own || "" : (name ?? "");
   }
 
   /** Fills the screen, or the window where an element may not have the screen. */

@@ -13,7 +13,48 @@ import {
   paintEmptyCourt,
 } from "../pkg/raw/backcut.js";
 
-/** @import { Palette as FullPalette, Play as FullPlay } from "../pkg/full/backcut.js" */
+/** @import { Palette as FullPalette, Play as FullSet } from "../pkg/full/backcut.js" */
+
+/**
+ * A chance against the defence on the floor; metres and seconds.
+ *
+ * @typedef {object} Look
+ * @property {number} t when
+ * @property {number} who the player's number
+ * @property {"catch" | "drive" | "shot"} chance
+ * @property {number} separation to the nearest defender, middle to middle
+ * @property {number} open until a defender can contest
+ * @property {number} needs until the shot is off
+ * @property {number | undefined} lane of a pass: by how much it is past every hand; below 0 it is not
+ * @property {string} openness class of the separation, as in the NBA's public shot dashboards
+ * @property {boolean} contested
+ * @property {string} title `2 catches`
+ * @property {string} text a sentence
+ */
+
+/**
+ * Something that breaks a rule, a body or the timing.
+ *
+ * @typedef {object} Finding
+ * @property {string} code stable name of this sort of finding
+ * @property {"note" | "warning" | "violation"} severity
+ * @property {string | undefined} letter of its flag
+ * @property {number} t when, seconds
+ * @property {number[]} players
+ * @property {string} text a sentence or two
+ * @property {string | undefined} cure what can be done, and what that costs
+ */
+
+/**
+ * A set that is open in the full module. Its lists come over as plain objects.
+ *
+ * @typedef {Omit<FullSet, "looks" | "findings" | "outcome"> & {
+ *   readonly looks: Look[],
+ *   readonly findings: Finding[],
+ *   outcome(coverage: string): Look[],
+ *   coverageTitle(coverage: string): string,
+ * }} FullPlay
+ */
 
 /** A set that is open in either module. @typedef {Play | FullPlay} OpenSet */
 
@@ -27,7 +68,7 @@ const lateFile = typeof LATE_FILE === "string" ? LATE_FILE : "./late.js";
  *
  * @typedef {object} Module
  * @property {WebAssembly.Memory} memory
- * @property {typeof Play | typeof FullPlay} Play
+ * @property {{ open(bytes: Uint8Array, court: string | null | undefined, level: string | null | undefined, mirror: boolean): OpenSet }} Play
  * @property {typeof Palette | typeof FullPalette} Palette
  * @property {typeof byteLimit} byteLimit
  * @property {typeof emptyCourtHeight} emptyCourtHeight

@@ -18,6 +18,10 @@ export const ATTRIBUTE = /** @type {const} */ ({
   mirrored: "mirrored",
   /** The followed players: `3`, `1 4`, or `all`. */
   follow: "follow",
+  /** The defence by its name in a set file, as `chase`; without it nobody defends. */
+  coverage: "coverage",
+  /** What was found is flagged and listed. */
+  notes: "notes",
   /** `light` or `dark`, where the page does not go by the reader's preference. */
   theme: "theme",
 });

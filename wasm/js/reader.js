@@ -39,6 +39,9 @@ import { captionOf, inWords } from "./told.js";
  * @property {() => void} large fills the court with the close-up, or shows all of it again
  * @property {() => void} captions shows or hides what the captions say
  * @property {(on: boolean) => void} scrub
+ * @property {(name: string | null) => void} coverage a defence by name; `""`: the set's own; null: none
+ * @property {() => void} notes shows or hides what was found
+ * @property {(coverage: string, time: number) => void} look shows an instant against a defence
  */
 
 /**
@@ -59,6 +62,8 @@ import { captionOf, inWords } from "./told.js";
  * @property {boolean} foldable
  * @property {boolean} full
  * @property {boolean} captions
+ * @property {string} coverage the defence on the floor; empty: none
+ * @property {boolean} notes
  * @property {number} bodyScale how much larger than life bodies are drawn
  */
 
@@ -70,9 +75,12 @@ const ABOVE_KEY = 10;
 export class Reader {
   follow = 0;
   full = false;
+  coverage = "";
+  notes = false;
 
   #host;
   #player;
+  #ask;
   #module = /** @type {Module | undefined} */ (undefined);
   #play = /** @type {OpenSet | undefined} */ (undefined);
   #palette = /** @type {Palette | undefined} */ (undefined);
@@ -107,6 +115,7 @@ export class Reader {
   #follow;
   #key = new Key();
   #late = /** @type {Late | undefined} */ (undefined);
+  #judge = /** @type {InstanceType<Late["Judge"]> | undefined} */ (undefined);
   #sheet = /** @type {InstanceType<Late["Sheet"]> | undefined} */ (undefined);
   #fault = new FaultNote();
   node;
@@ -115,6 +124,7 @@ export class Reader {
   constructor(host, player, ask) {
     this.#host = host;
     this.#player = player;
+    this.#ask = ask;
     this.#heading = new Heading(ask);
     this.#court = new Court(ask);
     this.#caption = new Caption(ask);
@@ -185,7 +195,15 @@ export class Reader {
     if (this.#late) return;
     this.#late = late;
     this.#sheet = new late.Sheet();
+    this.#judge = new late.Judge(this.#ask);
+    const { wide, narrow, word, below } = this.#judge.nodes;
     this.node.append(this.#sheet.node);
+    this.#follow.nodes.row.append(...wide);
+    this.#lists.append(...narrow);
+    this.#heading.words.prepend(word);
+    this.#controls.after(below);
+    // It stays the last of its row.
+    this.#more.parentElement?.append(this.#more);
   }
 
   /**
@@ -290,6 +308,7 @@ export class Reader {
     ]) {
       part.update(state);
     }
+    this.#judge?.update(state, this.#play);
     this.#strip.tell(state);
     if (this.#play) this.#court.tell(inWords(this.#play, state));
     this.draw();
@@ -314,6 +333,12 @@ export class Reader {
       this.#strip.paint(play, palette, state);
     }
     this.#strip.place(time);
+  }
+
+  /** The defence is another one, or something was found. */
+  judged() {
+    this.#painted = "";
+    this.update();
   }
 
   /** Has the beat read out. */
@@ -381,6 +406,8 @@ export class Reader {
       foldable: this.#foldable,
       full: this.full,
       captions: this.#captions,
+      coverage: this.coverage,
+      notes: this.notes,
       bodyScale: this.#play?.bodyScale(this.#court.width) ?? 1,
     };
   }

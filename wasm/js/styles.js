@@ -55,7 +55,7 @@ slot { display: none; }
 
 .beat { position: relative; padding-block: 8px; }
 .captions { display: grid; min-block-size: 2.7em; margin-block-start: 3px; }
-.captions, .sheet p { font: 16.5px/1.35 var(--_serif); }
+.captions { font: 16.5px/1.35 var(--_serif); }
 .captions p { grid-area: 1 / 1; }
 .captions p[hidden] { display: block !important; visibility: hidden; }
 [data-wordless][data-state="open"] .captions { display: none; }
@@ -145,27 +145,16 @@ header .word { min-block-size: 28px; padding: 0; background-size: 100% 4px !impo
 :host(.full) { position: fixed; inset: 0; max-inline-size: none !important; z-index: 2147483647; }
 :host(:fullscreen) .reader, :host(.full) .reader { border: 0; margin-inline: auto; max-inline-size: max(420px, calc((100vh - 400px) * 1.65)); }
 @media (forced-colors: active) { button, select { border: 1px solid ButtonText; } }
-.sheet { display: none; }
-@media print {
-  .reader { --_paper: #FFF; --_ink: #000; --_soft: #3A3A3A; }
-  :host(:host) { color-scheme: light; }
-  .controls, .key, .fold, .words, .close-up { display: none !important; }
-  [data-print] { border: 0; padding: 0; }
-  [data-print] :is(.court, .beat, .strip) { display: none; }
-  [data-print] .sheet { display: grid; grid-template-columns: 1fr 1fr; gap: 16px; }
-  .sheet > div { break-inside: avoid; }
-  .sheet canvas { inline-size: 100% !important; block-size: auto !important; }
-  .sheet > :not(div) { grid-column: 1 / 3; }
-}
 `;
+
+/** @param {string} css */
+export function sheetOf(css) {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(css);
+  return sheet;
+}
 
 let sheet = /** @type {CSSStyleSheet | undefined} */ (undefined);
 
 /** The sheet, made when it is first asked for. */
-export function styles() {
-  if (!sheet) {
-    sheet = new CSSStyleSheet();
-    sheet.replaceSync(CSS);
-  }
-  return sheet;
-}
+export const styles = () => (sheet ??= sheetOf(CSS));

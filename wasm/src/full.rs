@@ -46,6 +46,13 @@ impl Play {
         all.map(|c| c.name().to_owned()).collect()
     }
 
+    /// A coverage in words, by its name in a set file.
+    #[wasm_bindgen(js_name = coverageTitle)]
+    #[must_use]
+    pub fn coverage_title(&self, name: &str) -> String {
+        Coverage::parse(name).map_or("", words::coverage).to_owned()
+    }
+
     /// The coverage that the file asks for; nothing where it asks for none.
     #[wasm_bindgen(getter, js_name = writtenCoverage)]
     #[must_use]
@@ -167,13 +174,6 @@ fn chance(chance: Chance) -> &'static str {
         Chance::Drive => "drive",
         Chance::Finish => "shot",
     }
-}
-
-/// A coverage in words, by its name in a set file.
-#[wasm_bindgen(js_name = coverageTitle)]
-#[must_use]
-pub fn coverage_title(name: &str) -> String {
-    Coverage::parse(name).map_or("", words::coverage).to_owned()
 }
 
 fn named(name: &str) -> Result<Coverage, JsValue> {

@@ -22,6 +22,4 @@ mod play;
 mod runtime;
 
 pub use canvas::Palette;
-#[cfg(feature = "full")]
-pub use full::coverage_title;
 pub use play::{Play, byte_limit, empty_court_height, paint_empty_court};

@@ -1,0 +1,53 @@
+/** The look of what comes after the first picture. */
+
+const CSS = `
+.judged { padding-block: 10px 2px; font-size: 15px; }
+.judged > div, .judged ul { display: grid; gap: 8px; }
+.judged ul { list-style: none; }
+.judged li { display: grid; grid-template-columns: 20px 1fr auto; gap: 10px; align-items: start; font-family: var(--_serif); font-size: 16px; }
+.judged strong { font-family: var(--_sans); font-size: 14px; }
+.judged .look { font: 16.5px/1.35 var(--_serif); color: var(--_follow); }
+.judged .cure, .judged .fine { color: var(--_soft); }
+.judged .fine { font-size: 13px; }
+.mark { position: relative; display: grid; place-items: center; block-size: 20px; margin-block-start: 1px; }
+.mark .flag { inline-size: 20px; block-size: 20px; fill: var(--_ink); stroke: none; }
+.mark b { position: absolute; color: var(--_paper); font: 700 11px/1 var(--_sans); }
+.when { color: var(--_soft); font: 14px/1.3 var(--_sans); min-inline-size: 44px; min-block-size: 24px; text-align: end; text-decoration: underline; text-underline-offset: 3px; }
+details { margin-block-start: 6px; }
+summary { min-block-size: 44px; align-content: center; cursor: pointer; font-weight: 700; }
+.judged .wide { overflow-x: auto; }
+table { border-collapse: collapse; inline-size: 100%; }
+th { font-weight: 400; text-align: start; }
+thead th { color: var(--_soft); font-size: 13px; vertical-align: bottom; padding: 0 8px 4px; min-inline-size: 78px; }
+thead small { display: block; font-size: 12px; }
+tbody tr { border-block-start: 1px solid var(--_rule); }
+tbody th { padding-inline-end: 10px; white-space: nowrap; }
+[aria-current] th { font-weight: 700; }
+td { border-inline-start: 1px solid var(--_rule); padding: 0; }
+td button { --open: 0; display: block; inline-size: 100%; min-block-size: 44px; padding-inline: 8px; text-align: start;
+  background: linear-gradient(var(--_follow-to-come), var(--_follow-to-come)) 0 100% / calc(var(--open) * 100%) 5px no-repeat; }
+td small { color: var(--_soft); }
+[data-narrow] .judged { padding-inline: 2px; }
+[data-narrow] .when { min-block-size: 44px; }
+.row .choice.wide-only { flex: none; min-inline-size: 190px; }
+.row .cell.word { flex: none; padding-inline: 14px; }
+
+.sheet { display: none; }
+@media print {
+  .reader { --_paper: #FFF; --_ink: #000; --_soft: #3A3A3A; }
+  :host(:host) { color-scheme: light; }
+  .controls, .judged, .key, .fold, .words, .close-up { display: none !important; }
+  [data-print] { border: 0; padding: 0; }
+  [data-print] :is(.court, .beat, .strip) { display: none; }
+  [data-print] .sheet { display: grid; grid-template-columns: 1fr 1fr; gap: 16px; }
+  .sheet > div { break-inside: avoid; }
+  .sheet p { font: 16.5px/1.35 var(--_serif); }
+  .sheet canvas { inline-size: 100% !important; block-size: auto !important; }
+  .sheet > :not(div) { grid-column: 1 / 3; }
+}
+`;
+
+let sheet = /** @type {CSSStyleSheet | undefined} */ (undefined);
+
+/** The sheet, made when it is first asked for. @param {(css: string) => CSSStyleSheet} sheetOf */
+export const lateStyles = (sheetOf) => (sheet ??= sheetOf(CSS));
