@@ -20,13 +20,15 @@ table { border-collapse: collapse; inline-size: 100%; }
 th { font-weight: 400; text-align: start; }
 thead th { color: var(--_soft); font-size: 13px; vertical-align: bottom; padding: 0 8px 4px; min-inline-size: 78px; }
 thead small { display: block; font-size: 12px; }
-tbody tr { border-block-start: 1px solid var(--_rule); }
+tbody tr { border-block: 1px solid var(--_rule); }
+thead td { border: 0; }
 tbody th { padding-inline-end: 10px; white-space: nowrap; }
-[aria-current] th { font-weight: 700; }
-td { border-inline-start: 1px solid var(--_rule); padding: 0; }
+[aria-current="true"] th { font-weight: 700; }
+tbody td { border-inline-start: 1px solid var(--_rule); padding: 0; }
 td button { --open: 0; display: block; inline-size: 100%; min-block-size: 44px; padding-inline: 8px; text-align: start;
   background: linear-gradient(var(--_follow-to-come), var(--_follow-to-come)) 0 100% / calc(var(--open) * 100%) 5px no-repeat; }
 td small { color: var(--_soft); }
+[data-narrow] [hidden] { display: none !important; }
 [data-narrow] .judged { padding-inline: 2px; }
 [data-narrow] .when { min-block-size: 44px; }
 .row .choice.wide-only { flex: none; min-inline-size: 190px; }

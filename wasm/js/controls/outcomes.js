@@ -35,6 +35,7 @@ export class Outcomes {
       "From the instant of each look until a defender can contest it. “Hand” stands where a hand can get to the pass.",
     ),
   );
+  #coverage = "";
   #rows = /** @type {Map<string, HTMLTableRowElement>} */ (new Map());
   node = this.#details;
 
@@ -46,6 +47,7 @@ export class Outcomes {
 
   /** @param {State} state @param {FullPlay | undefined} play */
   update({ coverage }, play) {
+    this.#coverage = coverage;
     this.#details.hidden = coverage === "";
     if (play !== this.#play) {
       this.#play = play;
@@ -53,8 +55,13 @@ export class Outcomes {
       this.#table.replaceChildren();
       if (coverage) this.#fill();
     }
+    this.#mark();
+  }
+
+  /** Which row is on the floor. */
+  #mark() {
     for (const [name, row] of this.#rows) {
-      row.toggleAttribute("aria-current", name === coverage);
+      row.setAttribute("aria-current", String(name === this.#coverage));
     }
   }
 
@@ -68,6 +75,7 @@ export class Outcomes {
       this.#rows.set(name, row);
       body.append(row);
     }
+    this.#mark();
     for (const [name, row] of [...this.#rows]) {
       await new Promise((resolve) => setTimeout(resolve));
       if (play !== this.#play) return;
