@@ -27,8 +27,9 @@ FILE may be - for standard input (not for show).
   --court NAME   fiba, nba, wnba, ncaa-men, ncaa-women, nfhs      instead of the file's
   --level NAME   elite, elite women, adult, high school, u14, u12, recreational
   --mirror       left and right exchanged
-  --coverage C   looks: only this one, or all (else all); frames, draw: with defenders X1 to X5. chase, over,
-                 through, under, top-lock, switch, show, drop, ice, blitz, weak-side-tag
+  --coverage C   looks: only this one, or all (else all); frames, draw: with defenders X1 to X5; check:
+                 what is found against it (else the file's, else chase). chase, over, through, under,
+                 top-lock, switch, show, drop, ice, blitz, weak-side-tag
   --strict       check: a violation counts as a fault
   --dark         draw: for a dark page
   --width PX     draw: width of the picture
@@ -102,6 +103,8 @@ pub(crate) enum Command {
         json: bool,
         /// Whether a violation is as bad as a fault.
         strict: bool,
+        /// Against this coverage; `None`: the file's own.
+        coverage: Option<Coverage>,
     },
     /// Print the timetable.
     Time {
@@ -221,7 +224,14 @@ where
     }
     let name = name.ok_or("no command; try `backcut help`")?;
     let allowed: &[&str] = match name.as_str() {
-        "check" => &["--json", "--strict", "--court", "--level", "--mirror"],
+        "check" => &[
+            "--json",
+            "--strict",
+            "--coverage",
+            "--court",
+            "--level",
+            "--mirror",
+        ],
         "time" => &["--json", "--court", "--level", "--mirror"],
         "looks" => &["--json", "--coverage", "--court", "--level", "--mirror"],
         "frames" => &["--fps", "--coverage", "--court", "--level", "--mirror"],
@@ -374,6 +384,7 @@ fn command(name: &str, given: &mut Given) -> Result<Command, String> {
                 files,
                 json,
                 strict,
+                coverage: one("check", given.coverage)?,
             }
         }
         "time" => Command::Time {

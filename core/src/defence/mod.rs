@@ -46,6 +46,14 @@ pub struct DefenderState {
     pub vy: f64,
 }
 
+impl DefenderState {
+    /// Where the defender is.
+    #[must_use]
+    pub fn at(&self) -> Point {
+        Point::new(self.x, self.y)
+    }
+}
+
 /// Something that happened to the defence.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Event {
