@@ -21,7 +21,7 @@ const AFTER: f64 = 1.0;
 /// A screen that leaves the defender who runs into it less room than is due when it stands. Who
 /// never gets there is owed nothing.
 pub(super) fn check(a: &Against<'_>) -> Vec<Finding> {
-    let mut out = Vec::new();
+    let mut out: Vec<Finding> = Vec::new();
     for u in &a.case.uses {
         let Some(stands) = stands(a, u) else { continue };
         let Some(x) = a.guard_of(u.cutter, stands) else {
@@ -47,6 +47,14 @@ pub(super) fn check(a: &Against<'_>) -> Vec<Finding> {
             continue;
         }
         let room = room.max(0.0);
+        // Two posts are one screen: the nearer one tells it.
+        let post = |f: &Finding| f.t == stands && f.actions == ids(a.case, u);
+        let nearer =
+            |f: &Finding| matches!(f.what, What::ScreenTooClose { room: r, .. } if r <= room);
+        if out.iter().any(|f| post(f) && nearer(f)) {
+            continue;
+        }
+        out.retain(|f| !post(f));
         out.push(
             Finding::new(
                 What::ScreenTooClose { room, due, moving },
