@@ -46,10 +46,8 @@ pub(super) fn check(a: &Against<'_>) -> Vec<Finding> {
 /// Whether the defender is the one whom the screener is there to screen: any other is only in the
 /// way.
 fn screened(a: &Against<'_>, row: &TimedAction, c: &Contact) -> bool {
-    let man = a.defence.man_of(c.who, c.from);
-    let mut uses = a.case.uses.iter();
-    row.verb == Verb::Screen
-        && uses.any(|u| u.screener == c.with && u.cutter == man && u.by + AFTER > c.from)
+    let mut uses = a.case.uses.iter().filter(|u| u.screener == c.with);
+    row.verb == Verb::Screen && uses.any(|u| u.by + AFTER > c.from && a.screened(u) == Some(c.who))
 }
 
 /// Whether the attacker brings the contact about.

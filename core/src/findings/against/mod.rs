@@ -9,7 +9,7 @@ mod guarded;
 mod pass;
 mod room;
 
-use super::case::Case;
+use super::case::{Case, ScreenUse};
 use super::{Finding, Settings, in_order};
 use crate::court::Court;
 use crate::defence::{Defence, DefenderState};
@@ -105,6 +105,12 @@ impl Against<'_> {
     /// Who guards `man` at `t`.
     fn guard_of(&self, man: PlayerId, t: f64) -> Option<PlayerId> {
         self.defenders().find(|x| self.defence.man_of(*x, t) == man)
+    }
+
+    /// Whom a screen is there to screen: who guards the cutter before anybody switches.
+    fn screened(&self, u: &ScreenUse) -> Option<PlayerId> {
+        let t = self.case.action(u.cut).map_or(u.by, |cut| cut.start);
+        self.guard_of(u.cutter, t)
     }
 
     /// Between a defender and an attacker at `t`.

@@ -24,9 +24,7 @@ pub(super) fn check(a: &Against<'_>) -> Vec<Finding> {
     let mut out: Vec<Finding> = Vec::new();
     for u in &a.case.uses {
         let Some(stands) = stands(a, u) else { continue };
-        let Some(x) = a.guard_of(u.cutter, stands) else {
-            continue;
-        };
+        let Some(x) = a.screened(u) else { continue };
         let (guard, body) = (a.defender(x, stands), a.case.player(u.screener, stands));
         let away = body.at() - guard.at();
         let Some(way) = direction(away) else { continue };
