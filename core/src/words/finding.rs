@@ -8,7 +8,7 @@ use super::{distance, names};
 use crate::court::Court;
 use crate::findings::{Cure, Edit, Finding, Part, What};
 use crate::math::push_fixed;
-use crate::set::{ActionId, PlayerId, Set, SetPlace, Verb};
+use crate::set::{Action, ActionId, PlayerId, Set, SetPlace, Verb};
 use alloc::string::String;
 
 /// A price below this is none, seconds.
@@ -58,7 +58,10 @@ pub fn finding(finding: &Finding, set: &Set) -> String {
         .map(|p| Told::of(p, &court).whereabouts())
         .unwrap_or_default();
     let x = finding.defenders.first().map(|x| defender(*x));
-    let mut out = String::from(finding.coverage.map_or("", phrase::under));
+    let screens = |a: &Action| matches!(a.verb, Verb::Screen | Verb::Handoff) || !a.off.is_empty();
+    let screens = set.actions().any(|(_, a)| screens(a));
+    let lead = finding.coverage.map(|c| phrase::under(c, screens));
+    let mut out = String::from(lead.unwrap_or_default());
     out.push_str(&fill(
         phrase::sentence(finding.what),
         &[

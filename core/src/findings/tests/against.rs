@@ -224,10 +224,17 @@ fn what_needs_defenders_names_its_coverage_in_the_sentence() {
     let guarded = has(&found, "closely-guarded");
     let told = play.finding(&guarded);
     assert!(
-        told.starts_with("If they switch: X1 stays close to 1 for 5."),
+        told.starts_with("Against five who stay with their own: X1 stays close to 1 for 5."),
         "{told}"
     );
     assert!(told.ends_with("the referee decides."), "{told}");
+    let tidepool = open(include_str!("../../../../web-demo/sets/tidepool.json"));
+    let found =
+        tidepool.findings_against(&tidepool.defence(Coverage::TopLock), &Settings::default());
+    for finding in &found {
+        let told = tidepool.finding(finding);
+        assert!(told.starts_with("If they top-lock: "), "{told}");
+    }
     let cure = play.cure(&guarded).unwrap();
     assert!(cure.starts_with("Let 1 hold for "), "{cure}");
     for alone in &judge(&play) {

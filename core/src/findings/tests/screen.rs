@@ -208,6 +208,13 @@ fn a_chaser_on_the_hip_finds_the_gate_moving() {
     };
     let found = check(play.set(), play.court(), play.timeline(), &settings);
     assert_eq!(numbers(&has(&found, "gate-late")), [4, 5]);
+    // Bodies three times as broad are in the way of the posts.
+    let settings = Settings {
+        touch: 2.4,
+        ..Settings::default()
+    };
+    let found = check(play.set(), play.court(), play.timeline(), &settings);
+    assert_eq!(numbers(&has(&found, "gate-on-cutter")), [4, 3]);
 }
 
 #[test]

@@ -10,9 +10,11 @@ pub(in crate::words) const SECONDS: &str = "{n} s";
 pub(in crate::words) const SPEED: &str = "{n} m/s";
 pub(in crate::words) const DEGREES: &str = "{n}°";
 
-/// What leads the sentence of a finding that holds under one coverage.
-pub(in crate::words) fn under(coverage: Coverage) -> &'static str {
+/// What leads the sentence of a finding that holds under one coverage; `screens`: whether the set
+/// has any to chase over.
+pub(in crate::words) fn under(coverage: Coverage, screens: bool) -> &'static str {
     match coverage {
+        _ if !screens => "Against five who stay with their own: ",
         Coverage::Chase => "If they chase: ",
         Coverage::Over => "If they go over: ",
         Coverage::Through => "If they go through: ",
