@@ -2,13 +2,9 @@
 
 use super::Against;
 use crate::findings::{Finding, Severity, What};
-use crate::math::{Point, angle_of, direction, distance, turn_between};
 use crate::set::PlayerId;
 use crate::timeline::BallUse;
 use alloc::vec::Vec;
-
-/// A defender on guard faces the holder within this, radians. Common practice, no source.
-const FACES: f64 = core::f64::consts::FRAC_PI_2;
 
 /// A holder, and by some rules a dribbler, whom a defender guards closely for as long as the rules
 /// count, or nearly so. From forward foot to forward foot. Advice: the defence may choose to give
@@ -22,17 +18,17 @@ pub(super) fn closely(a: &Against<'_>) -> Vec<Finding> {
     let (live, goal) = case.live();
     let limit = case.rules.guarded;
     for span in case.timeline.ball_spans() {
-        let (who, dribbled) = match span.what {
-            BallUse::Held(who) => (who, false),
-            BallUse::Dribbled(who) if case.rules.guarded_dribble => (who, true),
+        let who = match span.what {
+            BallUse::Held(who) => who,
+            BallUse::Dribbled(who) if case.rules.guarded_dribble => who,
             _ => continue,
         };
         let window = (span.start.max(live), span.end.min(goal));
         let guarded = case.stretches(window, |f| {
             let counts = !case.rules.guarded_front || in_front(a, who, f.t);
-            counts
-                && a.defenders()
-                    .any(|x| guards(a, x, who, dribbled, within, f.t))
+            let feet = 2.0 * case.settings.foot;
+            let near = |x: PlayerId| a.gap(x, who, f.t) - feet <= within;
+            counts && a.defenders().any(near)
         });
         for (from, to) in guarded {
             let seconds = to - from;
@@ -62,22 +58,4 @@ pub(super) fn closely(a: &Against<'_>) -> Vec<Finding> {
 
 fn in_front(a: &Against<'_>, who: PlayerId, t: f64) -> bool {
     a.case.player(who, t).y + a.case.settings.foot < a.case.court.marks().frontcourt
-}
-
-/// Whether `x` stands in front of `who`, near enough; a dribbler who is past ends the count.
-fn guards(
-    a: &Against<'_>,
-    x: PlayerId,
-    who: PlayerId,
-    dribbled: bool,
-    within: f64,
-    t: f64,
-) -> bool {
-    let (guard, man) = (a.defender(x, t), a.case.player(who, t).at());
-    let way = man - guard.at();
-    let faces =
-        direction(way).is_none_or(|d| turn_between(guard.facing, angle_of(d)).abs() < FACES);
-    let far = |p: Point| distance(p, Point::ZERO);
-    let past = dribbled && far(man) < far(guard.at());
-    a.gap(x, who, t) - 2.0 * a.case.settings.foot <= within && faces && !past
 }

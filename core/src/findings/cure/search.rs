@@ -15,9 +15,21 @@ use crate::timeline::Timeline;
 use crate::timing;
 use alloc::vec::Vec;
 
-/// Edits tried for one finding at most; fewer where five have to be played against each.
-const TRIES: usize = 60;
-const TRIES_AGAINST: usize = 40;
+/// What one search may try: so many edits a finding, and seconds of set built anew in all.
+struct Effort {
+    tries: usize,
+    built: f64,
+}
+
+/// A set of ten seconds gets a thousand edits in all; fewer where five have to be played against each.
+const ALONE: Effort = Effort {
+    tries: 60,
+    built: 10_000.0,
+};
+const AGAINST_FIVE: Effort = Effort {
+    tries: 40,
+    built: 3_000.0,
+};
 
 /// All findings of a scheduled set in time order, each with its cure where one is found.
 #[must_use]
@@ -30,7 +42,7 @@ pub fn with_cures(
     let case = Case::new(set, court, timeline, settings);
     let found = judge(&case);
     let before = weight(&found);
-    cured(&case, found, TRIES, |case, finding| {
+    cured(&case, found, &ALONE, |case, finding| {
         let left = judge(case);
         gone(&left, finding) && weight(&left) < before
     })
@@ -50,7 +62,7 @@ pub fn with_cures_against(
     let found = against_five(&case, defence);
     let before = weight(&found) + weight(&judge(&case));
     let coverage = defence.coverage();
-    cured(&case, found, TRIES_AGAINST, |case, finding| {
+    cured(&case, found, &AGAINST_FIVE, |case, finding| {
         let left = play(case, coverage);
         gone(&left, finding) && weight(&left) + weight(&judge(case)) < before
     })
@@ -73,16 +85,26 @@ fn gone(left: &[Finding], finding: &Finding) -> bool {
     !left.iter().any(|f| f.is_like(finding))
 }
 
-/// The findings, each with the first edit that `holds` in the set it makes.
+/// The findings, each with the first edit that `holds` in the set it makes; the gravest are served
+/// first.
 fn cured(
     case: &Case<'_>,
     mut found: Vec<Finding>,
-    tries: usize,
+    effort: &Effort,
     holds: impl Fn(&Case<'_>, &Finding) -> bool,
 ) -> Vec<Finding> {
-    for finding in &mut found {
-        let mut all = edits(case, finding).into_iter().take(tries);
-        finding.cure = all.find_map(|edit| proved(case, finding, edit, &holds));
+    let mut left = effort.built;
+    for severity in [Severity::Violation, Severity::Warning, Severity::Note] {
+        for finding in found.iter_mut().filter(|f| f.severity == severity) {
+            let edits = edits(case, finding);
+            for edit in edits.into_iter().take(effort.tries) {
+                left -= case.timeline.duration();
+                if left < 0.0 || finding.cure.is_some() {
+                    break;
+                }
+                finding.cure = proved(case, finding, edit, &holds);
+            }
+        }
     }
     found
 }
