@@ -1,7 +1,7 @@
 //! `backcut check`: what is wrong with set files, and what a coach would stop the tape for.
 
-use crate::args::{Overrides, Source};
 use crate::Failure;
+use crate::args::{Overrides, Source};
 use backcut::fault::{Faults, Place};
 use backcut::findings::{Finding, Settings, Severity};
 use backcut::play::Play;

@@ -98,6 +98,18 @@ fn a_pass_into_hands_is_stolen_and_a_short_one_is_not() {
 }
 
 #[test]
+fn the_hand_in_the_lane_is_not_always_the_receivers_own_defender() {
+    let players =
+        r#""1": {"at": "right wing", "ball": true}, "2": {"at": [2, 9]}, "3": {"at": [-3, 7]}"#;
+    let across = against(
+        &text("", players, r#"{"who": 1, "do": "pass", "to": 3}"#),
+        Coverage::Chase,
+    );
+    let shut = has(&across, "lane-shut");
+    assert_eq!((numbers(&shut), defenders(&shut)), (vec![1, 3], vec![2]));
+}
+
+#[test]
 fn a_receiver_who_gets_open_a_moment_later_was_passed_to_too_soon() {
     let early = |lag: f64| {
         let actions = format!(
@@ -146,6 +158,21 @@ fn a_screen_that_lands_before_a_moving_defender_leaves_too_little_room() {
 }
 
 #[test]
+fn who_never_gets_to_a_screen_is_owed_no_room() {
+    // X2 goes under and passes a step from 5.
+    let players = r#""1": {"at": "left wing", "ball": true}, "2": {"at": "right slot"},
+        "3": {"at": "left block"}, "4": {"at": "left corner"}, "5": {"at": "top"}"#;
+    let actions = r#"{"who": 5, "do": "screen", "kind": "away", "for": 2, "at": [-3.1, 1.6]},
+        {"id": "cut", "who": 2, "do": "cut", "off": 5, "to": "top", "pace": "sprint"},
+        {"who": 4, "do": "cut", "kind": "backdoor", "to": "rim"},
+        {"who": 1, "do": "pass", "to": 4, "free": true,
+          "with": {"id": "cut", "edge": "pass-by", "lag": -0.3, "mine": "release"}},
+        {"who": 4, "do": "shot"}"#;
+    let found = against(&text("", players, actions), Coverage::Under);
+    has_no(&found, "screen-too-close");
+}
+
+#[test]
 fn a_screen_behind_a_defender_who_looks_away_needs_a_step() {
     let tidepool = include_str!("../../../../web-demo/sets/tidepool.json");
     let blind = has(&against(tidepool, Coverage::TopLock), "screen-too-close");
@@ -186,6 +213,45 @@ fn a_cutter_who_runs_over_a_helper_answers_for_it() {
 }
 
 #[test]
+fn a_defender_who_runs_into_a_cutter_is_not_run_into() {
+    // X5 comes across 2 on the way to the ring.
+    let players = r#""1": {"at": "left low wing", "ball": true}, "2": {"at": "right slot"},
+        "3": {"at": "right block"}, "4": {"at": "right wing"}, "5": {"at": "low paint"}"#;
+    let actions = r#"{"who": 5, "do": "screen", "kind": "cross", "for": 2, "at": [-2.6, 6.4]},
+        {"id": "cut", "who": 2, "do": "cut", "off": 5, "to": "right block", "pace": "sprint", "free": true},
+        {"who": 4, "do": "cut", "kind": "backdoor", "to": "rim"},
+        {"who": 1, "do": "pass", "to": 4, "free": true,
+          "with": {"id": "cut", "edge": "pass-by", "lag": -0.3, "mine": "release"}}"#;
+    let set = text("", players, actions);
+    let met = open(&set)
+        .defence(Coverage::TopLock)
+        .contacts()
+        .iter()
+        .any(|c| {
+            (c.who.number(), c.with.number()) == (5, 2) && c.closing > Settings::default().contact
+        });
+    assert!(met);
+    let found = against(&set, Coverage::TopLock);
+    let into = of(&found, "runs-into");
+    assert!(
+        into.iter()
+            .all(|f| (numbers(f), defenders(f)) != (vec![2], vec![5])),
+        "{into:?}"
+    );
+}
+
+#[test]
+fn a_screener_who_runs_into_somebody_else_is_no_moving_screen() {
+    let slipway = against(
+        include_str!("../../../../web-demo/sets/slipway.json"),
+        Coverage::Chase,
+    );
+    has_no(&slipway, "screen-contact");
+    let into = has(&slipway, "runs-into");
+    assert_eq!((numbers(&into), defenders(&into)), (vec![5], vec![1]));
+}
+
+#[test]
 fn a_decoy_far_from_the_ring_pulls_help_and_one_at_the_ring_pulls_none() {
     let lighthouse = include_str!("../../../../web-demo/sets/lighthouse.json");
     for coverage in [Coverage::Chase, Coverage::Switch, Coverage::Under] {
@@ -201,6 +267,15 @@ fn a_decoy_far_from_the_ring_pulls_help_and_one_at_the_ring_pulls_none() {
         {"who": 4, "do": "shot"}"#;
     let ignored = against(&text("", players, actions), Coverage::Under);
     assert_eq!(numbers(&has(&ignored, "decoy-ignored")), [2, 4]);
+    // Who gets the ball in the end is no decoy.
+    let fed = actions.replace(
+        r#"{"who": 4, "do": "shot"}"#,
+        r#"{"who": 4, "do": "pass", "to": 2}, {"who": 2, "do": "shot"}"#,
+    );
+    has_no(
+        &against(&text("", players, &fed), Coverage::Under),
+        "decoy-ignored",
+    );
 }
 
 #[test]

@@ -37,5 +37,6 @@ fn a_ball_that_never_changes_sides_lets_the_help_stand() {
         )
     };
     has(&hold("right wing"), "one-side");
+    has(&hold("left corner"), "one-side");
     has_no(&hold("top"), "one-side");
 }
