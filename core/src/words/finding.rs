@@ -3,6 +3,7 @@
 use super::action::with_article;
 use super::phrases::fill;
 use super::phrases::finding as phrase;
+use super::phrases::kind as kind_name;
 use super::place::Told;
 use super::{distance, names};
 use crate::court::Court;
@@ -206,7 +207,7 @@ fn told(finding: &Finding, cure: &Cure, set: &Set) -> String {
             fill(template, &[("who", &doer(*action)), ("n", &n)])
         }
         Edit::Throw { kind, .. } => {
-            fill(phrase::THROW, &[("what", &with_article(kind.row().title))])
+            fill(phrase::THROW, &[("what", &with_article(kind_name(*kind)))])
         }
         Edit::Move {
             action,
