@@ -96,6 +96,8 @@ pub struct Look {
     /// For a catch: the least time, seconds, by which the ball is past every hand that could reach
     /// it; negative where a hand is there first.
     pub lane: Option<f64>,
+    /// Whose hand that is, named by the number of the man at the start; `None` where none can reach.
+    pub hand: Option<PlayerId>,
 }
 
 impl Look {
@@ -201,6 +203,7 @@ fn look(timeline: &Timeline, defence: &Defence, m: &Moment) -> Option<Look> {
     let state = timeline.player(m.who, m.t)?;
     let at = Point::new(state.x, state.y);
     let (nearest, separation) = nearest(timeline, defence, at, m.t);
+    let lane = m.release.map(|r| lane_margin(timeline, defence, r, m.t));
     Some(Look {
         action: m.action,
         chance: m.chance,
@@ -215,7 +218,8 @@ fn look(timeline: &Timeline, defence: &Defence, m: &Moment) -> Option<Look> {
             Chance::Drive => timeline.limits(m.who).release_quick,
             Chance::Finish => 0.0,
         },
-        lane: m.release.map(|r| lane_margin(timeline, defence, r, m.t)),
+        lane: lane.map(|l| l.0),
+        hand: lane.and_then(|l| l.1),
     })
 }
 
@@ -267,9 +271,15 @@ fn time_to_reach(s: &DefenderState, to: Point, reach: f64, limits: &Limits) -> f
     sprint.time_to_distance(sprint.distance(since) + far) - since
 }
 
-/// By how many seconds the ball is past every hand, at the place where it is closest. Until the
-/// reaction is over a defender does what is under way; then the way to the ball is free.
-fn lane_margin(timeline: &Timeline, defence: &Defence, release: f64, catch: f64) -> f64 {
+/// By how many seconds the ball is past every hand, at the place where it is closest, and whose
+/// hand that is. Until the reaction is over a defender does what is under way; then the way to the
+/// ball is free.
+fn lane_margin(
+    timeline: &Timeline,
+    defence: &Defence,
+    release: f64,
+    catch: f64,
+) -> (f64, Option<PlayerId>) {
     let end = timeline.ball(catch);
     let end = Point::new(end.x, end.y);
     let flight: Vec<(f64, Point, f64)> = (1..=SAMPLES)
@@ -280,7 +290,7 @@ fn lane_margin(timeline: &Timeline, defence: &Defence, release: f64, catch: f64)
         })
         .filter(|(_, at, _)| distance(*at, end) >= RECEIVED)
         .listed();
-    let mut least = f64::INFINITY;
+    let (mut least, mut whose) = (f64::INFINITY, None);
     for (who, now, limits) in defenders(timeline, defence, release) {
         let Some(ready) = defence.state(who, release + limits.reaction) else {
             continue;
@@ -289,17 +299,21 @@ fn lane_margin(timeline: &Timeline, defence: &Defence, release: f64, catch: f64)
             let Some(hand) = arm(*z, limits) else {
                 continue;
             };
-            if distance(Point::new(now.x, now.y), *at) <= hand {
-                least = least.min(BROUGHT * limits.reaction - tau);
+            let brought = BROUGHT * limits.reaction - tau;
+            if distance(Point::new(now.x, now.y), *at) <= hand && brought < least {
+                (least, whose) = (brought, Some(who));
             }
             let far = distance(Point::new(ready.x, ready.y), *at) - hand;
             if far / limits.v_max + limits.reaction - tau < least {
                 let reach = time_to_reach(&ready, *at, hand, limits);
-                least = least.min(limits.reaction + reach - tau);
+                let margin = limits.reaction + reach - tau;
+                if margin < least {
+                    (least, whose) = (margin, Some(who));
+                }
             }
         }
     }
-    least
+    (least, whose)
 }
 
 /// How far from the body's middle a hand reaches a ball at height `z`, metres: the arm from a

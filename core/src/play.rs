@@ -179,6 +179,13 @@ impl Play {
         findings::with_cures(&self.set, &self.court, &self.timeline, settings)
     }
 
+    /// What is found only once five defend, in time order, each with its proved cure where there is
+    /// one: true of the coverage of `defence`, which is one likely answer.
+    #[must_use]
+    pub fn findings_against(&self, defence: &Defence, settings: &Settings) -> Vec<Finding> {
+        findings::with_cures_against(&self.set, &self.court, &self.timeline, defence, settings)
+    }
+
     /// A finding in a sentence or two.
     #[must_use]
     pub fn finding(&self, finding: &Finding) -> String {

@@ -16,6 +16,7 @@
 use backcut::court::RuleSet;
 use backcut::findings::{Settings, Severity};
 use backcut::play::{Options, Play};
+use backcut::set::Coverage;
 
 /// Codes of the violations found under `rules` in a set of these players and actions.
 fn violations(rules: RuleSet, players: &str, actions: &str) -> Vec<&'static str> {
@@ -175,4 +176,61 @@ fn the_boundary_line_is_out_of_bounds_for_the_ball() {
         violations(RuleSet::Fiba, players, &to(7.45)),
         ["out-of-bounds"]
     );
+}
+
+/// Whether a five-second call is likely in a set of these actions, with 1 and 2 at the top and the
+/// wing.
+fn guarded(rules: RuleSet, defence: &str, actions: &str) -> bool {
+    let text = format!(
+        r#"{{ "backcut": 1, "title": "T", "court": "{}", {defence} "players": {{
+                "1": {{"at": "top", "ball": true}}, "2": {{"at": "left wing"}} }},
+              "beats": [ {{ "actions": [ {actions} ] }} ] }}"#,
+        rules.name()
+    );
+    let play = Play::open(text.as_bytes(), &Options::default()).unwrap();
+    let defence = play.defence(Coverage::Chase);
+    let found = play.findings_against(&defence, &Settings::default());
+    found
+        .iter()
+        .any(|f| f.code() == "closely-guarded" && f.severity == Severity::Warning)
+}
+
+/// FIBA 27.1 and 27.2, NBA and WNBA 10 (none), NCAA 9-11.3 (2015-16) and 4-35.2, NFHS 4-10 and 9-10-1:
+/// five seconds for a holder, where there is a count at all.
+#[test]
+fn a_closely_guarded_holder_has_five_seconds_where_the_rules_count_them() {
+    let hold = |seconds: f64| {
+        format!(
+            r#"{{"id": "w", "who": 1, "do": "hold", "takes": {seconds}}}, {{"who": 1, "do": "pass", "to": 2}}"#
+        )
+    };
+    for rules in RuleSet::ALL {
+        let counts = !matches!(rules, RuleSet::Nba | RuleSet::Wnba);
+        assert!(!guarded(rules, "", &hold(3.8)), "{rules:?}");
+        assert_eq!(guarded(rules, "", &hold(5.6)), counts, "{rules:?}");
+    }
+    // Within 1 m by FIBA's book, within six feet by the schools' and colleges': X1 stands 1.8 m off,
+    // from middle to middle.
+    let sags = r#""defence": {"on": [{"id": "w", "who": "X1", "does": "sags"}]},"#;
+    for (rules, near) in [
+        (RuleSet::Fiba, false),
+        (RuleSet::NcaaMen, true),
+        (RuleSet::NcaaWomen, true),
+        (RuleSet::Nfhs, true),
+    ] {
+        assert_eq!(guarded(rules, sags, &hold(6.5)), near, "{rules:?}");
+    }
+}
+
+/// NFHS 9-10-1: a dribbler too; NCAA 9-11.3: not since 2015-16; FIBA 27.2: a dribble is an answer.
+#[test]
+fn a_closely_guarded_dribbler_has_five_seconds_by_one_book_only() {
+    let dribble = r#"{"who": 1, "do": "dribble", "to": "right wing", "takes": 7}"#;
+    for rules in RuleSet::ALL {
+        assert_eq!(
+            guarded(rules, "", dribble),
+            rules == RuleSet::Nfhs,
+            "{rules:?}"
+        );
+    }
 }

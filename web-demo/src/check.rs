@@ -5,6 +5,7 @@ use crate::args::{Overrides, Source};
 use backcut::fault::{Faults, Place};
 use backcut::findings::{Finding, Settings, Severity};
 use backcut::play::Play;
+use backcut::set::Coverage;
 use serde::Serialize;
 use std::collections::BTreeMap;
 use std::io::{self, Write};
@@ -16,6 +17,8 @@ pub(crate) struct How {
     pub(crate) json: bool,
     /// Whether a violation is as bad as a fault.
     pub(crate) strict: bool,
+    /// What the defence plays instead of the file's own coverage.
+    pub(crate) coverage: Option<Coverage>,
 }
 
 /// A file that can be played, with what a coach would stop it for.
@@ -38,7 +41,7 @@ pub(crate) fn run(
     for file in files {
         match file.open(overrides) {
             Ok(play) => {
-                let findings = play.findings(&Settings::default());
+                let findings = judged(&play, how.coverage);
                 results.push((file.name(), Ok(Judged { play, findings })));
             }
             Err(Failure::Faults { name, faults }) => results.push((name, Err(faults))),
@@ -70,6 +73,16 @@ pub(crate) fn run(
     }
     out.flush()?;
     if bad { Err(Failure::Told) } else { Ok(()) }
+}
+
+/// Everything that is found, in time order: what holds anyhow, and what holds against five.
+fn judged(play: &Play, coverage: Option<Coverage>) -> Vec<Finding> {
+    let settings = Settings::default();
+    let coverage = coverage.or(play.set().defence.all).unwrap_or_default();
+    let mut all = play.findings(&settings);
+    all.extend(play.findings_against(&play.defence(coverage), &settings));
+    all.sort_by(|a, b| a.t.total_cmp(&b.t));
+    all
 }
 
 fn violates(finding: &Finding) -> bool {
@@ -117,6 +130,12 @@ fn told_findings(judged: &Judged) -> Vec<ToldFinding> {
         severity: finding.severity.name(),
         t: finding.t,
         players: finding.players.iter().map(|p| p.number()).collect(),
+        defenders: finding
+            .defenders
+            .iter()
+            .map(|p| format!("X{}", p.number()))
+            .collect(),
+        coverage: finding.coverage.map(Coverage::name),
         text: judged.play.finding(finding),
         cure: judged.play.cure(finding),
     };
@@ -176,6 +195,9 @@ struct ToldFinding {
     /// Seconds.
     t: f64,
     players: Vec<u8>,
+    defenders: Vec<String>,
+    /// Under which coverage it holds; null: whatever the defence does.
+    coverage: Option<&'static str>,
     text: String,
     cure: Option<String>,
 }

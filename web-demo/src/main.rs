@@ -102,7 +102,15 @@ fn run(request: Request) -> Result<(), Failure> {
             files,
             json,
             strict,
-        } => check::run(&files, options, check::How { json, strict }, &mut out)?,
+            coverage,
+        } => {
+            let how = check::How {
+                json,
+                strict,
+                coverage,
+            };
+            check::run(&files, options, how, &mut out)?;
+        }
         Command::Time { file, json } => time::run(&file, options, json, &mut out)?,
         Command::Looks {
             file,

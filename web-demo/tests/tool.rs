@@ -111,6 +111,24 @@ fn findings_come_with_a_cure_and_fail_only_where_asked() {
 }
 
 #[test]
+fn what_a_coverage_shows_is_found_under_it_and_names_it() {
+    let of = |line: &str| {
+        let told = json(&run(line).stdout);
+        let all = told["files"][0]["findings"].as_array().unwrap().clone();
+        assert!(all.is_sorted_by_key(|f| f["t"].as_f64().unwrap().to_bits()));
+        all.into_iter().find(|f| f["code"] == "pass-stolen")
+    };
+    let stolen = of("check --json sets/gangway.json --coverage under").expect("X2 is in the lane");
+    assert_eq!(stolen["coverage"], "under");
+    assert_eq!(stolen["defenders"], serde_json::json!(["X2"]));
+    assert_eq!(stolen["players"], serde_json::json!([1, 2]));
+    // Where nobody says otherwise they chase.
+    assert!(of("check --json sets/gangway.json").is_none());
+    let text = words(&run("check sets/gangway.json --coverage under").stdout);
+    assert!(text.contains("If they go under: X2 has a hand"), "{text}");
+}
+
+#[test]
 fn a_fault_is_told_at_its_line_with_the_nearest_word() {
     let output = feed("check -", BROKEN);
     assert_eq!(code(&output), 1);

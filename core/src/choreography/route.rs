@@ -13,6 +13,8 @@ use alloc::vec::Vec;
 const CUE: f64 = 1.2;
 /// Length of the walk that sets a screen up. Common practice, no source: 0.5–1.5 m.
 const SET_UP: f64 = 0.65;
+/// It keeps so far from the lines: a foot, and a little, metres.
+const LINE: f64 = 0.25;
 /// A shallow cut keeps so far from a dribbler who comes the other way, a loop still farther.
 /// Common practice, no source: at least 1.5 m.
 const SHALLOW: f64 = 1.75;
@@ -276,6 +278,6 @@ pub(super) fn set_up_point(
         let (p, q) = if near(&a) <= near(&b) { (a, b) } else { (b, a) };
         [p, q]
             .into_iter()
-            .find(|c| court.in_bounds(*c, -0.35) && others(*c))
+            .find(|c| court.in_bounds(*c, LINE) && others(*c))
     })
 }

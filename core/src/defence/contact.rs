@@ -1,11 +1,12 @@
 //! Bodies that meet: nobody passes through anybody, nobody is thrown.
 
-use super::Incident;
-use super::body::radius;
+use super::body::{Solid, radius};
 use super::offence::Bodies;
 use super::simulate::Simulation;
+use super::{Contact, Incident};
 use crate::math::{Point, Vec2, direction, length};
 use crate::set::PlayerId;
+use alloc::vec::Vec;
 
 /// A brush may overlap a moving attacker so deep, metres, and for so long, seconds.
 const BRUSH: (f64, f64) = (0.05, 0.1);
@@ -26,15 +27,8 @@ pub(super) struct Touch {
     stuck: (f64, Option<PlayerId>),
     /// A way round that was chosen after being stuck.
     pub round: Option<Vec2>,
-    /// Overlap with a moving attacker.
-    brush: Option<Brush>,
-}
-
-#[derive(Clone, Copy, Debug)]
-struct Brush {
-    since: f64,
-    depth: f64,
-    with: PlayerId,
+    /// Overlap with moving attackers, by [`PlayerId::index`].
+    brushes: [Option<Contact>; 5],
 }
 
 impl Simulation<'_> {
@@ -52,7 +46,7 @@ impl Simulation<'_> {
         }
         for i in 0..self.defenders.len() {
             self.note_hold(i, &bodies, t, dt);
-            self.note_brush(i, &bodies, t);
+            self.note_brushes(i, &bodies, t);
         }
     }
 
@@ -145,45 +139,60 @@ impl Simulation<'_> {
         }
     }
 
-    /// Contacts with moving attackers that are more than a brush.
-    fn note_brush(&mut self, i: usize, bodies: &Bodies, t: f64) {
+    /// Overlaps with moving attackers: begun, under way, over.
+    fn note_brushes(&mut self, i: usize, bodies: &Bodies, t: f64) {
         let Some(d) = self.defenders.get_mut(i) else {
             return;
         };
-        let own = radius(&d.limits);
-        let deepest = PlayerId::ALL
-            .iter()
-            .zip(bodies)
-            .filter_map(|(p, b)| {
-                let b = b.as_ref().filter(|b| !b.standing)?;
-                Some((*p, b.radius + own - b.nearest(d.body.at).1))
-            })
-            .fold(None, |best: Option<(PlayerId, f64)>, next| {
-                best.filter(|b| b.1 >= next.1).or(Some(next))
-            })
-            .filter(|(_, depth)| *depth > 0.0);
-        match (deepest, d.touch.brush) {
-            (Some((with, depth)), Some(brush)) if with == brush.with => {
-                d.touch.brush = Some(Brush {
-                    depth: depth.max(brush.depth),
-                    ..brush
-                });
-            }
-            (now, before) => {
-                d.touch.brush = now.map(|(with, depth)| Brush {
-                    since: t,
-                    depth,
+        let mut over = Vec::new();
+        let all = PlayerId::ALL.into_iter().zip(bodies);
+        for ((with, body), brush) in all.zip(&mut d.touch.brushes) {
+            let touch = body.as_ref().filter(|b| !b.standing);
+            let touch = touch.and_then(|b| overlap(b, d.body.at, radius(&d.limits)));
+            let Some((depth, at)) = touch else {
+                over.extend(brush.take());
+                continue;
+            };
+            let contact = brush.get_or_insert_with(|| {
+                let way = direction(d.body.at - at).unwrap_or(Vec2::ZERO);
+                let v = self.offence.at(t).velocity(with) - d.body.v;
+                Contact {
+                    who: d.who,
                     with,
-                });
-                let who = d.who;
-                if let Some(b) = before.filter(|b| b.depth > BRUSH.0 && t - b.since > BRUSH.1) {
-                    let what = Incident::Contact {
-                        with: b.with,
-                        depth: b.depth,
-                    };
-                    self.event(b.since, who, what);
+                    from: t,
+                    to: t,
+                    deepest: t,
+                    depth,
+                    at,
+                    closing: v.dot(way).max(0.0),
                 }
+            });
+            if depth > contact.depth {
+                (contact.depth, contact.deepest, contact.at) = (depth, t, at);
             }
         }
+        self.tell(over, t);
     }
+
+    /// The set is over: what still touches is told.
+    pub(super) fn part_all(&mut self, i: usize, t: f64) {
+        let touch = self.defenders.get_mut(i).map(|d| &mut d.touch.brushes);
+        if let Some(brushes) = touch {
+            let left = core::mem::take(brushes);
+            self.tell(left.into_iter().flatten(), t);
+        }
+    }
+
+    fn tell(&mut self, over: impl IntoIterator<Item = Contact>, t: f64) {
+        let over = over.into_iter().map(|c| Contact { to: t, ..c });
+        self.contacts
+            .extend(over.filter(|c| c.depth > BRUSH.0 || c.to - c.from > BRUSH.1));
+    }
+}
+
+/// How deep a disc at `at` is in a body, and the point of that disc's edge that is deepest in it.
+fn overlap(body: &Solid, at: Point, radius: f64) -> Option<(f64, Point)> {
+    let (q, far) = body.nearest(at);
+    let depth = body.radius + radius - far;
+    (depth > 0.0).then(|| (depth, at.lerp(q, (radius / far.max(1e-9)).min(1.0))))
 }

@@ -23,6 +23,7 @@ pub(crate) use simulate::Trial;
 #[cfg(test)]
 mod tests;
 
+use crate::math::Point;
 use crate::set::{Coverage, PlayerId, Set};
 use crate::timeline::Timeline;
 use alloc::vec::Vec;
@@ -43,6 +44,14 @@ pub struct DefenderState {
     pub vx: f64,
     /// The same along the court.
     pub vy: f64,
+}
+
+impl DefenderState {
+    /// Where the defender is.
+    #[must_use]
+    pub fn at(&self) -> Point {
+        Point::new(self.x, self.y)
+    }
 }
 
 /// Something that happened to the defence.
@@ -76,13 +85,28 @@ pub enum Incident {
         /// Who had, or was about to catch, that ball.
         against: PlayerId,
     },
-    /// Overlapped a moving attacker for longer or deeper than a brush.
-    Contact {
-        /// The attacker.
-        with: PlayerId,
-        /// Deepest overlap, metres.
-        depth: f64,
-    },
+}
+
+/// A defender and a moving attacker who ran into each other: more than a brush, in depth or in
+/// time. A defender yields as far as legs allow and is not pushed, so some overlap may be left.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Contact {
+    /// The defender, named by the number of the man at the start.
+    pub who: PlayerId,
+    /// The attacker.
+    pub with: PlayerId,
+    /// First touch, seconds.
+    pub from: f64,
+    /// When they are clear of each other again, seconds.
+    pub to: f64,
+    /// When the overlap is deepest, seconds.
+    pub deepest: f64,
+    /// That overlap of the bodies, metres.
+    pub depth: f64,
+    /// Where they touch at that instant.
+    pub at: Point,
+    /// How fast they came together at the first touch, m/s; not below 0.
+    pub closing: f64,
 }
 
 /// The defence of one set under one coverage, for its whole length.
@@ -94,6 +118,7 @@ pub struct Defence {
     /// Who guards whom at each step, by the same index.
     men: Vec<[PlayerId; 5]>,
     events: Vec<Event>,
+    contacts: Vec<Contact>,
     meetings: Vec<Meeting>,
 }
 
@@ -160,6 +185,12 @@ impl Defence {
     #[must_use]
     pub fn events(&self) -> &[Event] {
         &self.events
+    }
+
+    /// Where defenders and moving attackers ran into each other, in the order of the first touch.
+    #[must_use]
+    pub fn contacts(&self) -> &[Contact] {
+        &self.contacts
     }
 
     /// A hash over the bits of every state (FNV-1a, 64 bit): two builds that defend alike to the last

@@ -6,7 +6,7 @@ use super::coverage;
 use super::offence::{Offence, Step};
 use super::place::{Eyes, Manner, drive, inside};
 use super::plan::{Meeting, Task, meetings, tasks};
-use super::{Defence, DefenderState, Event, Incident, STEPS};
+use super::{Contact, Defence, DefenderState, Event, Incident, STEPS};
 use crate::athlete::Limits;
 use crate::court::Court;
 use crate::math::{Point, Vec2, angle_of, direction, distance};
@@ -77,6 +77,7 @@ impl Trial<'_> {
             tracks: sim.tracks,
             men: sim.men,
             events: sim.events,
+            contacts: sim.contacts,
             meetings: sim.meetings,
         }
     }
@@ -118,6 +119,7 @@ pub(super) struct Simulation<'a> {
     tracks: [Vec<DefenderState>; 5],
     men: Vec<[PlayerId; 5]>,
     pub events: Vec<Event>,
+    pub contacts: Vec<Contact>,
 }
 
 impl<'a> Simulation<'a> {
@@ -153,6 +155,7 @@ impl<'a> Simulation<'a> {
             tracks: [const { Vec::new() }; 5],
             men: Vec::with_capacity(offence.len()),
             events: Vec::new(),
+            contacts: Vec::new(),
         };
         sim.settle();
         sim
@@ -213,7 +216,9 @@ impl<'a> Simulation<'a> {
     fn finish(&mut self, t: f64) {
         for i in 0..self.defenders.len() {
             self.let_go(i, t);
+            self.part_all(i, t);
         }
+        crate::math::sort_short(&mut self.contacts, |a, b| a.from.total_cmp(&b.from));
         crate::math::sort_short(&mut self.events, |a, b| a.t.total_cmp(&b.t));
     }
 

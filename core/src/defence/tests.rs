@@ -142,6 +142,33 @@ fn prop_nobody_passes_through_a_standing_body() {
 }
 
 #[test]
+fn prop_a_contact_is_as_deep_as_the_bodies_say_and_more_than_a_brush() {
+    let mut count = 0;
+    for (seed, play) in all(how_many(300)) {
+        let defence = play.defence(some_coverage(seed));
+        let limits = |p| play.timeline().limits(p);
+        let mut before = 0.0;
+        for c in defence.contacts() {
+            count += 1;
+            assert!(
+                before <= c.from && c.from <= c.deepest && c.deepest <= c.to,
+                "{c:?}"
+            );
+            assert!(c.depth > 0.05 || c.to - c.from > 0.1, "{c:?}");
+            before = c.from;
+            let x = place(defence.state(c.who, c.deepest).unwrap());
+            let man = play.timeline().player(c.with, c.deepest).unwrap();
+            let far = distance(x, Point::new(man.x, man.y));
+            let deep = body::radius(limits(c.who)) + body::radius(limits(c.with)) - far;
+            assert!((deep - c.depth).abs() < 1e-6, "{seed}: {deep} {c:?}");
+            // The point of the defender's edge that is deepest in the attacker.
+            assert!((distance(c.at, x) - body::radius(limits(c.who)).min(far)).abs() < 1e-6);
+        }
+    }
+    assert!(count > 10, "{count}");
+}
+
+#[test]
 fn prop_nobody_is_faster_than_their_legs() {
     let dt = 1.0 / f64::from(STEPS);
     for (seed, play) in all(how_many(300)) {

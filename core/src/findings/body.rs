@@ -1,7 +1,8 @@
 //! Team mates who run into each other.
 
 use super::case::{Case, ScreenUse};
-use super::finding::{Finding, Severity, What};
+use super::finding::{Finding, Severity};
+use super::what::What;
 use crate::math::{Point, distance};
 use crate::set::{PlayerId, Verb};
 use alloc::vec::Vec;

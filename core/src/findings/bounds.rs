@@ -1,7 +1,8 @@
 //! Lines: out of bounds, and back over the half-court line.
 
 use super::case::{Case, place};
-use super::finding::{Finding, Severity, What};
+use super::finding::{Finding, Severity};
+use super::what::What;
 use crate::set::Verb;
 use alloc::vec::Vec;
 

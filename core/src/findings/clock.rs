@@ -1,7 +1,8 @@
 //! Counts of the whole set: throw-in, shot clock, length, and how long the ball stands.
 
 use super::case::Case;
-use super::finding::{Finding, Severity, What};
+use super::finding::{Finding, Severity};
+use super::what::What;
 use crate::timeline::BallUse;
 use alloc::vec::Vec;
 

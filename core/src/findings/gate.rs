@@ -1,8 +1,9 @@
 //! Gates: shut in time, and not on the cutter.
 
 use super::case::Case;
-use super::finding::{Finding, Severity, What};
+use super::finding::{Finding, Severity};
 use super::screen::ids;
+use super::what::What;
 use alloc::vec::Vec;
 
 /// A gate that is not still when the nominal chaser comes (a reaction and a little behind the

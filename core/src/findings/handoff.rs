@@ -1,7 +1,8 @@
 //! Hand-offs: near enough, from a giver who stands.
 
 use super::case::Case;
-use super::finding::{Finding, Severity, What};
+use super::finding::{Finding, Severity};
+use super::what::What;
 use crate::math::distance;
 use crate::set::{Edge, Verb};
 use crate::timeline::BallUse;

@@ -5,8 +5,9 @@
 //! adults and older youth.
 
 use super::case::Case;
-use super::finding::{Finding, Rung, Severity, What};
+use super::finding::{Finding, Severity};
 use super::screen::blind;
+use super::what::{Rung, What};
 use crate::athlete::Level;
 use crate::set::{Kind, Verb};
 use crate::timeline::TimedAction;

@@ -1,7 +1,8 @@
 //! The lane: three seconds, and three bodies.
 
 use super::case::{Case, place};
-use super::finding::{Finding, Severity, What};
+use super::finding::{Finding, Severity};
+use super::what::What;
 use crate::math::Point;
 use crate::set::PlayerId;
 use crate::timeline::Frame;

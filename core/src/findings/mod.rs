@@ -4,8 +4,11 @@
 //! returns [`Finding`]s as plain data. The sentences are made in `words`; what may be done about a
 //! finding is a [`Cure`], which is only shown after the cured set has been built and judged again.
 //!
-//! No defender takes part here: what is said about contact is likely, and the referee decides.
+//! What [`CHECKERS`] find holds whatever the defence does; what is said there about contact is
+//! likely. What [`AGAINST`] finds holds under one simulated coverage. The referee decides.
 
+mod against;
+mod ball;
 mod body;
 mod bounds;
 mod case;
@@ -17,19 +20,24 @@ mod handoff;
 mod ladder;
 mod lane;
 mod pass;
+mod rhythm;
 mod rules;
 mod screen;
 mod settings;
+mod sides;
 mod spacing;
 mod still;
 #[cfg(test)]
 mod tests;
+mod what;
 
+pub use against::{AGAINST, Against, AgainstChecker, check_against};
 pub use case::{Case, ScreenUse, Throw};
-pub use cure::{Cure, Edit, Part, with_cures};
-pub use finding::{Finding, Rung, Severity, What};
+pub use cure::{Cure, Edit, Part, with_cures, with_cures_against};
+pub use finding::{Finding, Severity};
 pub use rules::Rules;
 pub use settings::Settings;
+pub use what::{Rung, What};
 
 use crate::court::Court;
 use crate::math::sort_short;
@@ -41,7 +49,7 @@ use alloc::vec::Vec;
 pub type Checker = fn(&Case<'_>) -> Vec<Finding>;
 
 /// Every checker; a new one is a file and a line.
-pub const CHECKERS: [Checker; 21] = [
+pub const CHECKERS: [Checker; 28] = [
     screen::lead,
     screen::moving,
     screen::distance,
@@ -62,6 +70,13 @@ pub const CHECKERS: [Checker; 21] = [
     spacing::floor,
     spacing::backdoor,
     still::check,
+    ball::far,
+    ball::board,
+    ball::one_side,
+    rhythm::one_speed,
+    rhythm::marching,
+    sides::loaded,
+    sides::parked,
     ladder::check,
 ];
 
@@ -82,13 +97,22 @@ pub const CHECKERS: [Checker; 21] = [
 /// ```
 #[must_use]
 pub fn check(set: &Set, court: &Court, timeline: &Timeline, settings: &Settings) -> Vec<Finding> {
-    let case = Case::new(set, court, timeline, settings);
-    let mut found: Vec<Finding> = CHECKERS.iter().flat_map(|c| c(&case)).collect();
-    sort_short(&mut found, |a, b| {
+    judge(&Case::new(set, court, timeline, settings))
+}
+
+fn judge(case: &Case<'_>) -> Vec<Finding> {
+    let mut found: Vec<Finding> = CHECKERS.iter().flat_map(|c| c(case)).collect();
+    in_order(&mut found);
+    found
+}
+
+/// By time; the heavier first where two are at one.
+fn in_order(found: &mut [Finding]) {
+    sort_short(found, |a, b| {
         a.t.total_cmp(&b.t)
             .then(b.severity.cmp(&a.severity))
             .then(a.code().cmp(b.code()))
             .then(a.players.cmp(&b.players))
+            .then(a.defenders.cmp(&b.defenders))
     });
-    found
 }

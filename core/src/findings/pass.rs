@@ -1,7 +1,8 @@
 //! Passes: when they leave, how they are caught, what they fly through.
 
 use super::case::{Case, Throw};
-use super::finding::{Finding, Severity, What};
+use super::finding::{Finding, Severity};
+use super::what::What;
 use crate::math::{Point, angle_of, direction, distance, length, turn_between};
 use crate::set::{Family, Kind, PlayerId};
 use alloc::vec::Vec;

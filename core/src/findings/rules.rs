@@ -12,6 +12,12 @@
 //!   2020-21, Rule 2-11.6; women: reports of the changes for 2019-20.
 //! * **NFHS**: Basketball Rules Book 2025-26, Rule 9-7-1 to 9-7-3, 7-6, 9-2-4, 2-14 (no shot clock
 //!   unless the state adopts one), 9-9 (a throw-in into the backcourt is legal).
+//!
+//! Closely guarded: FIBA Art. 27.1 and 27.2 (a holder anywhere on the court); NBA and WNBA Rule 10
+//! (no such count); NCAA: Men's Rules Changes 2015-16, Rule 9-11.3 (a holder only), and the Rules
+//! 2011-13, 4-35.2 (in the frontcourt), the women's by a report on the changes for 2013-14; NFHS
+//! Rule 4-10 and 9-10-1 (holding and dribbling, a count each, in the frontcourt). How near is a
+//! mark of the court: [`Marks::closely_guarded`](crate::court::Marks::closely_guarded).
 
 use crate::court::RuleSet;
 
@@ -26,6 +32,12 @@ pub struct Rules {
     pub shot_clock: Option<f64>,
     /// Whether a throw-in from the frontcourt must not be caught in the backcourt.
     pub throw_in_stays: bool,
+    /// Seconds a closely guarded player may keep the ball, where the rules count them.
+    pub guarded: f64,
+    /// Whether that count runs for a dribbler too.
+    pub guarded_dribble: bool,
+    /// Whether it runs in the frontcourt only.
+    pub guarded_front: bool,
 }
 
 impl Rules {
@@ -42,6 +54,9 @@ impl Rules {
             throw_in: 5.0,
             shot_clock,
             throw_in_stays: matches!(rules, RuleSet::Fiba | RuleSet::Nba | RuleSet::Wnba),
+            guarded: 5.0,
+            guarded_dribble: rules == RuleSet::Nfhs,
+            guarded_front: rules != RuleSet::Fiba,
         }
     }
 }

@@ -1,7 +1,8 @@
 //! Screens: in time, still, near enough, square, and held long enough.
 
 use super::case::{Case, ScreenUse, goes};
-use super::finding::{Finding, Severity, What};
+use super::finding::{Finding, Severity};
+use super::what::What;
 use crate::choreography::Screen;
 use crate::guard::{Guarded, nominal};
 use crate::math::{Point, angle_of, direction, turn_between};

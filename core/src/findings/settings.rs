@@ -79,6 +79,38 @@ pub struct Settings {
     pub corner: f64,
     /// A safety stands so far above the free-throw line.
     pub safety: f64,
+    /// A pass is thrown no farther than this, but for those made to go far.
+    pub far_pass: f64,
+    /// The ball changes sides within this.
+    pub one_side: f64,
+    /// The way off a screen is run so many times as fast as the way to it.
+    pub fast: f64,
+    /// Four on one side for so long load it.
+    pub loaded: f64,
+    /// Who has come to stand so near to a dunker spot, or the lane, is parked there.
+    pub parked: f64,
+    /// One normal step, as a share of stature: for adults 0.83 m. No rule book gives it in metres.
+    pub step: f64,
+    /// Beyond this from the chest a defender does not see a screener.
+    pub blind: f64,
+    /// A closely guarded holder for so long is worth a note (the limit itself: `Rules`).
+    pub guarded: f64,
+    /// A hand that is in the lane so long before the ball takes it …
+    pub stolen: f64,
+    /// … and so long, may do so.
+    pub shut: f64,
+    /// A receiver with a defender so near is covered (2 ft, as the public classes have it) …
+    pub tight: f64,
+    /// … and with none nearer than this is open (4 ft) …
+    pub open: f64,
+    /// … but not worth waiting for longer than this.
+    pub soon: f64,
+    /// An attacker and a defender who come together slower than this only jostle.
+    pub contact: f64,
+    /// A helper so near to a quiet cutter has not gone with the loud one …
+    pub helper: f64,
+    /// … if the own man is farther than this.
+    pub left_alone: f64,
 }
 
 impl Default for Settings {
@@ -124,6 +156,22 @@ impl Default for Settings {
             apart_for: 0.5,
             corner: 2.0,
             safety: 1.5,
+            far_pass: 8.0,
+            one_side: 8.0,
+            fast: 1.5,
+            loaded: 3.0,
+            parked: 0.8,
+            step: 0.45,
+            blind: 100f64.to_radians(),
+            guarded: 4.0,
+            stolen: 0.3,
+            shut: 0.1,
+            tight: 0.61,
+            open: 1.22,
+            soon: 1.0,
+            contact: 1.5,
+            helper: 1.8,
+            left_alone: 2.5,
         }
     }
 }

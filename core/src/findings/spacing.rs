@@ -1,7 +1,8 @@
 //! Spacing: gaps, corners, the side of a backdoor, the safety.
 
 use super::case::{Case, place};
-use super::finding::{Finding, Severity, What};
+use super::finding::{Finding, Severity};
+use super::what::What;
 use crate::athlete::Level;
 use crate::math::{Point, length};
 use crate::set::{ActionId, Edge, Kind, PlayerId, Verb};

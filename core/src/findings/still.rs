@@ -1,7 +1,8 @@
 //! Statues: players without a part and without a look.
 
 use super::case::Case;
-use super::finding::{Finding, Severity, What};
+use super::finding::{Finding, Severity};
+use super::what::What;
 use crate::math::turn_between;
 use alloc::vec::Vec;
 

@@ -359,6 +359,8 @@ mod tests {
             t: 1.0,
             until: None,
             players: Vec::new(),
+            defenders: Vec::new(),
+            coverage: None,
             place: None,
             actions: Vec::new(),
             cure: None,

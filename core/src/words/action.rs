@@ -214,7 +214,7 @@ fn said(who: &str, what: &str) -> String {
     fill(phrases::SAID, &[("who", who), ("what", what)])
 }
 
-fn with_article(what: &str) -> String {
+pub(super) fn with_article(what: &str) -> String {
     let mut out = String::from(phrases::article(what));
     out.push(' ');
     out.push_str(what);

@@ -1,13 +1,15 @@
 //! Findings and their cures as sentences.
 
+use super::action::with_article;
 use super::phrases::fill;
 use super::phrases::finding as phrase;
+use super::phrases::kind as kind_name;
 use super::place::Told;
 use super::{distance, names};
 use crate::court::Court;
 use crate::findings::{Cure, Edit, Finding, Part, What};
 use crate::math::push_fixed;
-use crate::set::{ActionId, PlayerId, Set, SetPlace, Verb};
+use crate::set::{Action, ActionId, PlayerId, Set, SetPlace, Verb};
 use alloc::string::String;
 
 /// A price below this is none, seconds.
@@ -56,18 +58,33 @@ pub fn finding(finding: &Finding, set: &Set) -> String {
         .place
         .map(|p| Told::of(p, &court).whereabouts())
         .unwrap_or_default();
-    fill(
+    let x = finding.defenders.first().map(|x| defender(*x));
+    let screens = |a: &Action| matches!(a.verb, Verb::Screen | Verb::Handoff) || !a.off.is_empty();
+    let screens = set.actions().any(|(_, a)| screens(a));
+    let lead = finding.coverage.map(|c| phrase::under(c, screens));
+    let mut out = String::from(lead.unwrap_or_default());
+    out.push_str(&fill(
         phrase::sentence(finding.what),
         &[
             ("a", &a.unwrap_or_default()),
             ("b", &b.unwrap_or_default()),
             ("c", &c.unwrap_or_default()),
             ("all", &names(finding.players.iter().copied())),
+            ("rest", &names(finding.players.iter().skip(1).copied())),
+            ("x", &x.unwrap_or_default()),
             ("n", &n),
             ("m", &m),
             ("where", &place),
         ],
-    )
+    ));
+    out
+}
+
+/// A defender as people write it: `X4`.
+fn defender(who: PlayerId) -> String {
+    let mut out = String::from("X");
+    out.push_str(&names([who]));
+    out
 }
 
 /// The numbers of a finding with their units.
@@ -91,6 +108,10 @@ fn numbers(what: What, set: &Set) -> (String, String) {
         | What::ThroughScreener { gap }
         | What::GateOnCutter { gap }
         | What::HandoffFar { gap }
+        | What::LongPass { gap }
+        | What::TightCatch { gap }
+        | What::DecoyIgnored { gap }
+        | What::NoLook { gap }
         | What::PassThroughBody { gap } => one(metres(gap)),
         What::ScreenAngle { off } => one(degrees(off)),
         What::ScreenSpot { apart } => one(degrees(apart)),
@@ -106,11 +127,23 @@ fn numbers(what: What, set: &Set) -> (String, String) {
         | What::ShotClock {
             seconds: n,
             limit: m,
+        }
+        | What::CloselyGuarded {
+            seconds: n,
+            limit: m,
         } => (seconds(n), unit(phrase::SECONDS, m, 0)),
         What::LaneCrowd { seconds: n }
         | What::LongSet { seconds: n }
         | What::HolderStands { seconds: n }
+        | What::OneSide { seconds: n }
+        | What::SideLoaded { seconds: n }
         | What::Statue { seconds: n } => one(seconds(n)),
+        What::PassStolen { by } | What::LaneShut { by } => one(seconds(by)),
+        What::PassTooSoon { gap, by } => (metres(gap), seconds(by)),
+        What::ScreenTooClose { room, due, .. } => (metres(room), metres(due)),
+        What::ScreenContact { closing } | What::RunsInto { closing } => {
+            one(unit(phrase::SPEED, closing, 1))
+        }
         What::Collision { gap, closing, .. } => (metres(gap), unit(phrase::SPEED, closing, 1)),
         What::Crowding { gap, .. } => one(metres(gap)),
         What::OutOfBounds { .. }
@@ -118,6 +151,10 @@ fn numbers(what: What, set: &Set) -> (String, String) {
         | What::CornersEmpty
         | What::SideNotEmptied
         | What::NoSafety
+        | What::PassThroughBoard
+        | What::OneSpeed { .. }
+        | What::Marching
+        | What::Parked
         | What::AboveLevel { .. } => one(String::new()),
     }
 }
@@ -163,6 +200,15 @@ fn told(finding: &Finding, cure: &Cure, set: &Set) -> String {
             phrase::PACE,
             &[("who", &doer(*action)), ("pace", pace.name())],
         ),
+        Edit::Takes { action, seconds: n } => {
+            let holds = set.action(*action).is_some_and(|a| a.verb == Verb::Hold);
+            let template = if holds { phrase::HOLD } else { phrase::TAKE };
+            let n = unit(phrase::SECONDS, *n, 1);
+            fill(template, &[("who", &doer(*action)), ("n", &n)])
+        }
+        Edit::Throw { kind, .. } => {
+            fill(phrase::THROW, &[("what", &with_article(kind_name(*kind)))])
+        }
         Edit::Move {
             action,
             part,

@@ -1,13 +1,14 @@
 //! What can be done about a finding: one edit of the set, shown only once it is proved.
 
+mod edits;
 mod place;
 mod search;
 
-pub use search::with_cures;
+pub use search::{with_cures, with_cures_against};
 
 use crate::athlete::Pace;
 use crate::set::{
-    Action, ActionId, Edge, PlayerId, Scope, Set, SetPlace, Target, Tie, TieRelation, Via,
+    Action, ActionId, Edge, Kind, PlayerId, Scope, Set, SetPlace, Target, Tie, TieRelation, Via,
 };
 
 /// An edit that makes a finding go away, and what it costs.
@@ -43,6 +44,20 @@ pub enum Edit {
         action: ActionId,
         /// How hard.
         pace: Pace,
+    },
+    /// The action takes so long instead of longer.
+    Takes {
+        /// Which.
+        action: ActionId,
+        /// Seconds.
+        seconds: f64,
+    },
+    /// The pass is thrown in another way.
+    Throw {
+        /// Which.
+        action: ActionId,
+        /// How.
+        kind: Kind,
     },
     /// A place of the action lies elsewhere.
     Move {
@@ -104,6 +119,16 @@ impl Edit {
                 if let Some(a) = action_mut(&mut set, *action) {
                     a.pace = Some(*pace);
                     a.takes = None;
+                }
+            }
+            Self::Takes { action, seconds } => {
+                if let Some(a) = action_mut(&mut set, *action) {
+                    a.takes = Some(*seconds);
+                }
+            }
+            Self::Throw { action, kind } => {
+                if let Some(a) = action_mut(&mut set, *action) {
+                    a.kind = Some(*kind);
                 }
             }
             Self::Move {

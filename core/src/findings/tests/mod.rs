@@ -1,9 +1,12 @@
 //! Each checker: a case that triggers it, and a near miss that must not.
 
+mod against;
+mod ball;
 mod court;
 mod cure;
 mod mirror;
 mod pass;
+mod rhythm;
 mod screen;
 mod spacing;
 
@@ -11,6 +14,7 @@ use super::*;
 use crate::play::{Options, Play};
 use std::format;
 use std::string::{String, ToString};
+use std::vec;
 
 /// The text of a set: players, then the actions of its one beat.
 fn text(head: &str, players: &str, actions: &str) -> String {

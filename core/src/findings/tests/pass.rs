@@ -67,6 +67,27 @@ fn a_body_on_the_way_is_passed_through_unless_it_is_passed_over() {
     has_no(&found(beside, &throw("chest")), "pass-through-body");
 }
 
+/// 5 screens far away with the back to the ball, and the ball comes at once.
+#[test]
+fn a_screener_who_has_run_away_from_the_ball_does_not_see_it_coming() {
+    let pass = |more: &str| {
+        found(
+            r#""1": {"at": "right corner", "ball": true}, "2": {"at": "right mid post"},
+                "3": {"at": "right elbow"}, "4": {"at": "right slot"}, "5": {"at": "right block"}"#,
+            &format!(
+                r#"{{"who": 5, "do": "screen", "kind": "cross", "for": 2, "at": [-5.2, 4.7]}},
+                   {{"id": "cut", "who": 2, "do": "cut", "off": 5, "to": "rim", "pace": "jog", "free": true}},
+                   {{"who": 1, "do": "pass", "to": 5 {more}}}, {{"who": 5, "do": "shot"}}"#
+            ),
+        )
+    };
+    assert_eq!(numbers(&has(&pass(""), "not-looking")), [1, 5]);
+    has_no(
+        &pass(r#", "after": {"id": "cut", "lag": 1}"#),
+        "not-looking",
+    );
+}
+
 #[test]
 fn who_looks_elsewhere_does_not_see_the_ball() {
     let actions = r#"{"who": 1, "do": "pass", "to": 2}"#;

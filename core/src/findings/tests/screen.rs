@@ -36,6 +36,48 @@ fn a_cutter_who_does_not_wait_makes_the_screen_late_and_moving() {
 }
 
 #[test]
+fn a_cutter_who_runs_at_a_screener_still_on_the_way_is_early() {
+    let arrives = |lag: f64| {
+        let tie = format!(
+            r#", "pace": "sprint", "free": true, "with": {{"id": "pin", "edge": "set", "lag": {lag}, "mine": "pass-by"}}"#
+        );
+        pin_down("", &tie)
+    };
+    assert_eq!(numbers(&has(&arrives(0.3), "cutter-early")), [4, 2]);
+    has_no(&arrives(0.9), "cutter-early");
+    has_no(&pin_down("", ""), "cutter-early");
+}
+
+/// 4 screens for 2, whose cut is `cut`.
+fn cut_off_4(cut: &str) -> Vec<Finding> {
+    let actions = format!(
+        r#"{{"who": 4, "do": "screen", "kind": "pin-down", "for": 2, "at": [-4.9, 2.6]}},
+           {{"who": 2, "do": "cut", {cut}}}"#
+    );
+    found(PLAYERS, &actions)
+}
+
+#[test]
+fn a_fade_that_swings_wide_leaves_a_loose_brush() {
+    let fade = cut_off_4(r#""off": 4, "kind": "fade", "to": "left low wing""#);
+    assert_eq!(numbers(&has(&fade, "loose-brush")), [4, 2]);
+    let tight = cut_off_4(r#""off": 4, "to": "left slot""#);
+    has_no(&tight, "loose-brush");
+    has_no(&tight, "through-the-screener");
+}
+
+#[test]
+fn a_way_that_is_written_through_the_screener_is_told() {
+    let via = |x: f64| {
+        cut_off_4(&format!(
+            r#""via": [[{x}, 2.1], {{"off": 4}}, [{x}, 3.1]], "to": "left slot""#
+        ))
+    };
+    assert_eq!(numbers(&has(&via(-4.8), "through-the-screener")), [4, 2]);
+    has_no(&via(-6.0), "through-the-screener");
+}
+
+#[test]
 fn a_screen_that_stands_for_long_is_scouted() {
     let early = pin_down("", r#", "after": {"id": "pin", "edge": "set", "lag": 1.4}"#);
     has(&early, "screen-early");
@@ -122,6 +164,37 @@ fn a_gate_that_is_still_before_the_chaser_is_in_time() {
 }
 
 #[test]
+fn posts_who_come_as_the_cutter_runs_through_shut_too_late() {
+    let posts = |lag: f64| {
+        found(
+            GATE,
+            &format!(
+                r#"{{"id": "gate", "who": [4, 5], "do": "screen", "kind": "gate", "for": 3, "at": [0, 4.95],
+                     "free": true, "after": {{"id": "run", "edge": "start", "lag": {lag}}}}},
+                   {{"id": "run", "who": 3, "do": "cut", "off": [4, 5], "to": "top", "free": true}}"#
+            ),
+        )
+    };
+    let late = posts(0.4);
+    assert_eq!(numbers(&has(&late, "gate-late")), [4, 5]);
+    has_no(&posts(0.0), "gate-late");
+}
+
+#[test]
+fn a_late_gate_is_cured_by_a_cutter_who_waits_for_it() {
+    let play = open(&text(
+        "",
+        GATE,
+        r#"{"id": "gate", "who": [4, 5], "do": "screen", "kind": "gate", "for": 3, "at": [0, 4.95],
+             "free": true, "after": {"id": "run", "edge": "start", "lag": 0.4}},
+           {"id": "run", "who": 3, "do": "cut", "off": [4, 5], "to": "top", "free": true}"#,
+    ));
+    let found = play.findings(&Settings::default());
+    let cure = play.cure(&has(&found, "gate-late")).unwrap();
+    assert!(cure.starts_with("Let 3 wait for 4."), "{cure}");
+}
+
+#[test]
 fn a_chaser_on_the_hip_finds_the_gate_moving() {
     let play = open(&text(
         "",
@@ -135,6 +208,13 @@ fn a_chaser_on_the_hip_finds_the_gate_moving() {
     };
     let found = check(play.set(), play.court(), play.timeline(), &settings);
     assert_eq!(numbers(&has(&found, "gate-late")), [4, 5]);
+    // Bodies three times as broad are in the way of the posts.
+    let settings = Settings {
+        touch: 2.4,
+        ..Settings::default()
+    };
+    let found = check(play.set(), play.court(), play.timeline(), &settings);
+    assert_eq!(numbers(&has(&found, "gate-on-cutter")), [4, 3]);
 }
 
 #[test]

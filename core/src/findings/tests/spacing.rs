@@ -118,6 +118,28 @@ fn young_players_leave_some_screens_for_later() {
         rung(&at("u14", "back")),
         What::AboveLevel { what: Rung::Blind }
     );
+    assert_eq!(
+        rung(&at("u14", "stagger")),
+        What::AboveLevel { what: Rung::Chains }
+    );
+    // A screen is told once, by the latest that it is taught.
+    assert_eq!(
+        rung(&at("u12", "flare")),
+        What::AboveLevel { what: Rung::Blind }
+    );
+    assert_eq!(of(&at("u12", "flare"), "above-level").len(), 1);
+    let gate = |level: &str| {
+        judge(&open(&text(
+            &format!(r#""level": "{level}""#),
+            r#""2": {"at": "left wing", "ball": true}, "3": {"at": [0, 1.2]},
+                "4": {"at": "left elbow"}, "5": {"at": "right elbow"}"#,
+            r#"{"who": [4, 5], "do": "screen", "kind": "gate", "for": 3, "at": [0, 4.6]},
+               {"who": 3, "do": "cut", "off": [4, 5], "to": "top"}"#,
+        )))
+    };
+    assert_eq!(rung(&gate("u14")), What::AboveLevel { what: Rung::Gates });
+    has_no(&gate("adult"), "above-level");
+    has_no(&at("u14", "away"), "above-level");
     has_no(&at("u12", "away"), "above-level");
     has_no(&at("u14", "pin-down"), "above-level");
     has_no(&at("adult", "back"), "above-level");

@@ -1,13 +1,33 @@
 //! What is wrong, and what to do about it. Never blame: what happens, to whom, by how much.
 //!
-//! `a`, `b`, `c` are the finding's players in order, `all` those together; `n` a number with its
-//! unit, `m` a second one; `place` a place.
+//! `a`, `b`, `c` are the finding's players in order, `all` those together, `rest` all but the first;
+//! `x` is its first defender; `n` a number with its unit, `m` a second one; `where` a place.
 
 use crate::findings::{Rung, What};
+use crate::set::Coverage;
 
 pub(in crate::words) const SECONDS: &str = "{n} s";
 pub(in crate::words) const SPEED: &str = "{n} m/s";
 pub(in crate::words) const DEGREES: &str = "{n}°";
+
+/// What leads the sentence of a finding that holds under one coverage; `screens`: whether the set
+/// has any to chase over.
+pub(in crate::words) fn under(coverage: Coverage, screens: bool) -> &'static str {
+    match coverage {
+        _ if !screens => "Against five who stay with their own: ",
+        Coverage::Chase => "If they chase: ",
+        Coverage::Over => "If they go over: ",
+        Coverage::Through => "If they go through: ",
+        Coverage::Under => "If they go under: ",
+        Coverage::TopLock => "If they top-lock: ",
+        Coverage::Switch => "If they switch: ",
+        Coverage::Show => "If they show: ",
+        Coverage::Drop => "If the big drops: ",
+        Coverage::Ice => "If they ice it: ",
+        Coverage::Blitz => "If they trap: ",
+        Coverage::WeakSideTag => "If they tag from the weak side: ",
+    }
+}
 
 /// The sentence of a finding.
 pub(in crate::words) fn sentence(what: What) -> &'static str {
@@ -76,6 +96,41 @@ pub(in crate::words) fn sentence(what: What) -> &'static str {
         What::CornersEmpty => "Both corners are empty at the end.",
         What::SideNotEmptied => "{b} is in the way of {a}’s backdoor cut: help is already there.",
         What::NoSafety => "Nobody is back at the end.",
+        What::LongPass { .. } => "{a} throws {n} to {b}: long enough for any defence to get there.",
+        What::PassThroughBoard => "The pass from {a} to {b} hits the board.",
+        What::OneSide { .. } => "The ball stays on one side for {n}: the help need not move.",
+        What::OneSpeed { .. } => "{a} comes off {rest} no faster than to it: no change of pace.",
+        What::Marching => "{all} start in the same instant: nobody reads anybody.",
+        What::SideLoaded { .. } => "{all} are on one side for {n}: so are their defenders.",
+        What::Parked => "{b} has parked in the way of {a}’s drive: help is already there.",
+        What::CloselyGuarded { seconds, limit } if seconds > limit => {
+            "{x} stays close to {a} for {n}: likely a call after {m}; the referee decides."
+        }
+        What::CloselyGuarded { .. } => "{x} stays close to {a} for {n}, and {m} are counted.",
+        What::PassStolen { .. } => "{x} has a hand on the pass from {a} to {b}.",
+        What::LaneShut { .. } => "{x} can get a hand on the pass from {a} to {b}.",
+        What::PassTooSoon { .. } => {
+            "{a} passes too soon: {x} is {n} from {b} at the catch, and {b} is open {m} later."
+        }
+        What::TightCatch { .. } => "{b} catches with {x} only {n} away.",
+        What::ScreenTooClose { moving: true, .. } => {
+            "{a} leaves {x} {n} to stop, and {m} are due: likely a call; the referee decides."
+        }
+        What::ScreenTooClose { .. } => {
+            "{x} cannot see {a}’s screen and has {n} left, not {m}: likely a call; the referee decides."
+        }
+        What::ScreenContact { .. } => {
+            "{a} runs into {x} at {n} on the way: likely a moving screen; the referee decides."
+        }
+        What::RunsInto { .. } => {
+            "{a} runs into {x}{where} at {n}: contact that {a} may answer for; the referee decides."
+        }
+        What::DecoyIgnored { .. } => {
+            "{a} pulls nobody: {x} is still there, {n} away, as {b} catches."
+        }
+        What::NoLook { .. } => {
+            "Every chance is contested: {n} of room is the most, and {a} has it."
+        }
         What::AboveLevel { what } => match what {
             Rung::Screens => {
                 "A screen like {a}’s is for later: under 12, a screen away is enough. The supervising coach decides."
@@ -100,6 +155,9 @@ pub(in crate::words) const LATER: &str = "Start {who} {n} later.";
 pub(in crate::words) const SOONER: &str = "Start {who} {n} earlier.";
 pub(in crate::words) const PASS_LATER: &str = "Pass {n} later.";
 pub(in crate::words) const PASS_SOONER: &str = "Pass {n} earlier.";
+pub(in crate::words) const HOLD: &str = "Let {who} hold for {n}.";
+pub(in crate::words) const TAKE: &str = "Let {who} take {n} for it.";
+pub(in crate::words) const THROW: &str = "Throw {what}.";
 pub(in crate::words) const PACE: &str = "Let {who} {pace}.";
 pub(in crate::words) const MOVE: &str = "Move {what} {n}{place}.";
 pub(in crate::words) const SEND: &str = "Send {who}{place} instead, {n} away.";
