@@ -8,6 +8,8 @@ import { SET, TAG, event, pixels, property, refined, start } from "./page.mjs";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const HANDOFF = '<backcut-set src="/web-demo/sets/breakwater.json"></backcut-set>';
+/** Its words are there from the start, and with them its height. */
+const TOLD = TAG.replace("set.json", "told.json");
 const PHONE = { width: 390, height: 844 };
 
 let browser;
@@ -190,6 +192,35 @@ test("a beat without a close-up shows the whole court, and the next one does too
   assert.equal((await pixels(page, 0)).hash, whole);
 });
 
+test("it stays large when the full module takes over", async (t) => {
+  const { page } = await open(t, { viewport: PHONE, body: "", wait: false });
+  let come = () => {};
+  const coming = new Promise((resolve) => (come = resolve));
+  await page.route("**/full_bg-*.wasm", (route) => coming.then(() => route.continue()));
+  const screen = structuredClone(SET);
+  screen.beats[1].actions = [
+    { who: 4, do: "screen", for: 3 },
+    { who: 3, do: "cut", off: 4, to: "top" },
+  ];
+  browser.server.answers["/screen.json"] = {
+    type: "application/json",
+    body: JSON.stringify(screen),
+  };
+  await page.evaluate(() => {
+    const set = document.createElement("backcut-set");
+    set.src = "/screen.json";
+    document.querySelector("main").append(set);
+    return set.ready;
+  });
+  await button(page, "Next beat").click();
+  await button(page, "Close-up: show large").click();
+  const court = (await pixels(page, 0)).hash;
+  come();
+  await page.locator(".captions p", { hasText: /screen/ }).waitFor();
+  assert.equal(await button(page, "Close-up: show the whole court").isVisible(), true);
+  assert.equal((await pixels(page, 0)).hash, court);
+});
+
 test("a wide court needs no close-up", async (t) => {
   const { page } = await openHandoff(t, { viewport: { width: 820, height: 1200 } });
   assert.equal(await page.locator(".close-up").isVisible(), false);
@@ -230,7 +261,7 @@ test("in a low window first the key folds, then the strip, then the court shrink
 });
 
 test("what folded for want of height comes back by hand", async (t) => {
-  const { page } = await open(t, { viewport: { width: 820, height: 640 } });
+  const { page } = await open(t, { viewport: { width: 820, height: 640 }, body: TOLD });
   const height = async () => (await page.getByRole("slider").boundingBox()).height;
   const folded = await height();
   await button(page, "all rows").click();
@@ -242,7 +273,7 @@ test("what folded for want of height comes back by hand", async (t) => {
 });
 
 test("the shrunk court stands in the middle and is painted as wide as it is", async (t) => {
-  const { page } = await open(t, { viewport: { width: 820, height: 300 } });
+  const { page } = await open(t, { viewport: { width: 820, height: 300 }, body: TOLD });
   const reader = await page.locator(".reader").boundingBox();
   const court = await page.locator(".court").boundingBox();
   assert.ok(Math.abs(court.x + court.width / 2 - (reader.x + reader.width / 2)) <= 1);

@@ -174,7 +174,6 @@ export class Reader {
   show(module, play) {
     this.#use(module);
     this.#play = play;
-    this.#court.large = false;
     this.#players = play.players;
     const beats = Array.from(play.beatStarts, (_, i) => i);
     this.#titles = beats.map((i) => play.beatTitle(i));
