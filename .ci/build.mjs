@@ -21,13 +21,14 @@ import { shorten } from "./shorten.mjs";
 
 const pkg = join(root, "wasm", "pkg");
 
-/** @param {string} folder @param {...string} features */
-function wasm(folder, ...features) {
-  run("wasm-pack", [
+/** @param {string} folder @param {string} level of optimisation @param {...string} features */
+function wasm(folder, level, ...features) {
+  const args = [
     ...["build", "wasm", "--target", "web", "--release", "--mode", "no-install"],
     ...["--no-pack", "--out-dir", `pkg/${folder}`, "--out-name", "backcut", "--", "--locked"],
     ...features,
-  ]);
+  ];
+  run("wasm-pack", args, { CARGO_PROFILE_RELEASE_OPT_LEVEL: level });
 }
 
 /** What wasm-pack made in `folder`, its names shortened. */
@@ -118,8 +119,9 @@ function types() {
 /** Makes wasm/pkg. */
 export async function build() {
   mkdirSync(pkg, { recursive: true });
-  wasm("raw", "--no-default-features");
-  wasm("full");
+  // The first is small above all; the other is asked for by somebody who waits for its answer.
+  wasm("raw", "z", "--no-default-features");
+  wasm("full", "2");
   await bundle();
   types();
   manifest();

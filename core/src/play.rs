@@ -5,7 +5,7 @@ use crate::court::{Court, RuleSet};
 use crate::defence::{self, Defence};
 use crate::document;
 use crate::fault::Faults;
-use crate::findings::{self, Finding, Settings};
+use crate::findings::{self, Finding, Search, Settings};
 use crate::looks::{self, Look, Outcome};
 use crate::scene::{self, CloseUp, Scene, Staged, StripGeometry, StripView, Verdict, View};
 use crate::set::{Coverage, Set};
@@ -176,14 +176,32 @@ impl Play {
     /// there is one. The referee decides what is called, the supervising coach what is run.
     #[must_use]
     pub fn findings(&self, settings: &Settings) -> Vec<Finding> {
-        findings::with_cures(&self.set, &self.court, &self.timeline, settings)
+        findings::with_cures(&self.set, &self.court, &self.timeline, None, settings)
     }
 
     /// What is found only once five defend, in time order, each with its proved cure where there is
     /// one: true of the coverage of `defence`, which is one likely answer.
     #[must_use]
     pub fn findings_against(&self, defence: &Defence, settings: &Settings) -> Vec<Finding> {
-        findings::with_cures_against(&self.set, &self.court, &self.timeline, defence, settings)
+        findings::with_cures(
+            &self.set,
+            &self.court,
+            &self.timeline,
+            Some(defence),
+            settings,
+        )
+    }
+
+    /// The findings, or with a defence those that need it, still without cures; each
+    /// [`Play::cure_on`] looks a little further for those.
+    #[must_use]
+    pub fn search(&self, defence: Option<&Defence>, settings: &Settings) -> Search {
+        Search::new(&self.set, &self.court, &self.timeline, defence, settings)
+    }
+
+    /// Tries one edit; whether there is more to try.
+    pub fn cure_on(&self, search: &mut Search, settings: &Settings) -> bool {
+        search.step(&self.set, &self.court, settings)
     }
 
     /// A finding in a sentence or two.

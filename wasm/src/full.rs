@@ -8,7 +8,7 @@ use alloc::borrow::ToOwned;
 use alloc::string::String;
 use alloc::vec::Vec;
 use backcut::fault::Faults;
-use backcut::findings::{Finding, Settings};
+use backcut::findings::{Finding, Search, Settings};
 use backcut::looks::{Chance, Look};
 use backcut::scene::Flag;
 use backcut::set::{Coverage, PlayerId};
@@ -107,15 +107,38 @@ impl Play {
         Ok(self.listed(&self.core.looks(&defence)))
     }
 
-    /// Finds what breaks a rule, a body or the timing, and raises a flag for each; or takes the
-    /// flags away.
+    /// Finds what breaks a rule, a body or the timing, with what the defence on the floor shows, and
+    /// raises a flag for each; or takes the flags away. Cures come by [`Play::cure_on`].
     pub fn judge(&mut self, on: bool) {
-        self.judged.findings = if on {
-            self.core.findings(&Settings::default())
-        } else {
-            Vec::new()
+        let judged = &mut self.judged;
+        judged.on = on;
+        judged.against = None;
+        if on {
+            let settings = Settings::default();
+            // The same whoever defends, and cures take time to prove.
+            let search = || self.core.search(None, &settings);
+            judged.own.get_or_insert_with(search);
+            let defence = judged.defence.as_ref();
+            judged.against = defence.map(|d| self.core.search(Some(d), &settings));
+        }
+        judged.gather();
+        judged.flags = Flag::of(&judged.findings);
+    }
+
+    /// Looks a little further for cures; whether there is more to try.
+    #[wasm_bindgen(js_name = cureOn)]
+    pub fn cure_on(&mut self) -> bool {
+        let settings = Settings::default();
+        let judged = &mut self.judged;
+        let on = |search: &mut Option<Search>| {
+            let search = search.as_mut();
+            search.is_some_and(|search| self.core.cure_on(search, &settings))
         };
-        self.judged.flags = Flag::of(&self.judged.findings);
+        let more = judged.on && (on(&mut judged.own) || on(&mut judged.against));
+        if !more {
+            judged.gather();
+        }
+        more
     }
 
     /// What was found: `{code, severity, letter, t, players, text, cure}`; findings beyond the

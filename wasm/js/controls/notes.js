@@ -7,6 +7,8 @@ import { button, glyph, make, write } from "../build.js";
 
 /** A look stands for so long, seconds; the picture has the same. */
 const STANDS = 0.6;
+/** So long cures are looked for at a stretch, milliseconds. */
+const SLICE_MS = 4;
 /** By severity: the word, and the flag's shape as on the court. */
 const FLAGS = /** @type {Record<string, [string, string]>} */ ({
   note: ["Note", "M1 9 A8 8 0 1 1 17 9 A8 8 0 1 1 1 9 Z"],
@@ -25,6 +27,8 @@ export class Notes {
     "Computed, so likely, never certain: the referee decides what is called, the supervising coach what is run.",
   );
   #told = "";
+  #last = /** @type {{ state: State, play: FullPlay | undefined } | undefined} */ (undefined);
+  #curing = false;
   node = make("div", { class: "notes" }, this.#look, this.#list, this.#none, this.#fine);
 
   /** @param {Commands} ask */
@@ -33,7 +37,9 @@ export class Notes {
   }
 
   /** @param {State} state @param {FullPlay | undefined} play */
-  update({ time, paused, notes, coverage }, play) {
+  update(state, play) {
+    const { time, paused, notes, coverage } = state;
+    this.#last = { state, play };
     const on = (/** @type {{ t: number }} */ { t }) => time >= t && time <= t + STANDS;
     const look = play && paused && coverage ? play.looks.find(on) : undefined;
     write(this.#look, look?.text ?? "");
@@ -45,6 +51,22 @@ export class Notes {
     if (told === this.#told) return;
     this.#told = told;
     this.#list.replaceChildren(...found.map((finding) => this.#item(finding)));
+    if (play && found.length > 0) this.#cure(play);
+  }
+
+  /** Lets cures be looked for in slices, so that nothing stutters; shows them once all are there. @param {FullPlay} play */
+  async #cure(play) {
+    if (this.#curing) return;
+    this.#curing = true;
+    for (let more = true; more;) {
+      await new Promise((resolve) => setTimeout(resolve));
+      if (this.#last?.play !== play || !this.node.isConnected) break;
+      const start = performance.now();
+      do more = play.cureOn();
+      while (more && performance.now() - start < SLICE_MS);
+    }
+    this.#curing = false;
+    if (this.#last) this.update(this.#last.state, this.#last.play);
   }
 
   /** @param {import("../load.js").Finding} finding */

@@ -4,7 +4,7 @@ mod edits;
 mod place;
 mod search;
 
-pub use search::{with_cures, with_cures_against};
+pub use search::{Search, with_cures};
 
 use crate::athlete::Pace;
 use crate::set::{

@@ -31,46 +31,157 @@ const AGAINST_FIVE: Effort = Effort {
     built: 3_000.0,
 };
 
-/// All findings of a scheduled set in time order, each with its cure where one is found.
+/// Findings whose cures are looked for one try at a time, so that a page can go on in between.
+///
+/// ```
+/// # use backcut::findings::{Search, Settings};
+/// # use backcut::play::{Options, Play};
+/// # let text = br#"{ "backcut": 1, "title": "Parked", "players": {
+/// #     "1": {"at": "top", "ball": true}, "5": {"at": "low paint"} },
+/// #   "beats": [ { "actions": [
+/// #     {"who": 1, "do": "dribble", "to": "right wing", "takes": 3.5},
+/// #     {"who": 1, "do": "shot"} ] } ] }"#;
+/// # let play = Play::open(text, &Options::default())?;
+/// let settings = Settings::default();
+/// let mut search = Search::new(play.set(), play.court(), play.timeline(), None, &settings);
+/// while search.step(play.set(), play.court(), &settings) {}
+/// assert!(search.found().iter().any(|f| f.cure.is_some()));
+/// # Ok::<(), backcut::fault::Faults>(())
+/// ```
+#[derive(Clone, Debug)]
+pub struct Search {
+    found: Vec<Finding>,
+    /// What is still to be tried, the next last: for which finding, and what.
+    tries: Vec<(usize, Edit)>,
+    /// Seconds of set that may still be built anew.
+    left: f64,
+    duration: f64,
+    goal: f64,
+    /// What all that is found weighs together.
+    before: u32,
+    coverage: Option<Coverage>,
+}
+
+impl Search {
+    /// All findings of a scheduled set in time order, or, with a defence, those that need it; without
+    /// cures so far.
+    #[must_use]
+    pub fn new(
+        set: &Set,
+        court: &Court,
+        timeline: &Timeline,
+        defence: Option<&Defence>,
+        settings: &Settings,
+    ) -> Self {
+        let case = Case::new(set, court, timeline, settings);
+        let alone = judge(&case);
+        let mut before = weight(&alone);
+        let (found, effort) = match defence {
+            None => (alone, ALONE),
+            Some(defence) => {
+                let found = against_five(&case, defence);
+                before += weight(&found);
+                (found, AGAINST_FIVE)
+            }
+        };
+        let mut tries = Vec::new();
+        // The gravest are served first.
+        for severity in [Severity::Violation, Severity::Warning, Severity::Note] {
+            let served = found
+                .iter()
+                .enumerate()
+                .filter(|f| f.1.severity == severity);
+            for (i, finding) in served {
+                let edits = edits(&case, finding).into_iter().take(effort.tries);
+                tries.extend(edits.map(|edit| (i, edit)));
+            }
+        }
+        tries.reverse();
+        Self {
+            found,
+            tries,
+            left: effort.built,
+            duration: timeline.duration(),
+            goal: case.goal,
+            before,
+            coverage: defence.map(Defence::coverage),
+        }
+    }
+
+    /// What was found, with the cures so far.
+    #[must_use]
+    pub fn found(&self) -> &[Finding] {
+        &self.found
+    }
+
+    /// Tries one edit; whether there is more to try.
+    pub fn step(&mut self, set: &Set, court: &Court, settings: &Settings) -> bool {
+        let Some((i, edit)) = self.tries.pop() else {
+            return false;
+        };
+        self.left -= self.duration;
+        if self.left < 0.0 {
+            self.tries.clear();
+            return false;
+        }
+        let cure = self.found.get(i).and_then(|finding| {
+            let edited = edit.apply(set);
+            (edited != *set).then(|| self.proved(finding, edit, &edited, court, settings))?
+        });
+        if cure.is_some() {
+            self.tries.retain(|(of, _)| *of != i);
+            if let Some(finding) = self.found.get_mut(i) {
+                finding.cure = cure;
+            }
+        }
+        !self.tries.is_empty()
+    }
+
+    /// The edit with its price, where it holds in the set it makes: the cured set is judged as a
+    /// whole, against five under the same coverage where the finding needs them.
+    fn proved(
+        &self,
+        finding: &Finding,
+        edit: Edit,
+        edited: &Set,
+        court: &Court,
+        settings: &Settings,
+    ) -> Option<Cure> {
+        let schedule = timing::build(edited, court).ok()?;
+        let timeline = Timeline::build(edited, court, schedule);
+        let case = Case::new(edited, court, &timeline, settings);
+        let mut left = match self.coverage {
+            None => Vec::new(),
+            Some(coverage) => {
+                let defence = Defence::simulate(edited, court, &timeline, coverage);
+                against_five(&case, &defence)
+            }
+        };
+        if self.coverage.is_some() && !gone(&left, finding) {
+            return None;
+        }
+        left.extend(judge(&case));
+        let holds = gone(&left, finding) && weight(&left) < self.before;
+        holds.then_some(Cure {
+            edit,
+            price: case.goal - self.goal,
+        })
+    }
+}
+
+/// All findings of a scheduled set in time order, or, with a defence, those that need it; each with
+/// its cure where one is found.
 #[must_use]
 pub fn with_cures(
     set: &Set,
     court: &Court,
     timeline: &Timeline,
+    defence: Option<&Defence>,
     settings: &Settings,
 ) -> Vec<Finding> {
-    let case = Case::new(set, court, timeline, settings);
-    let found = judge(&case);
-    let before = weight(&found);
-    cured(&case, found, &ALONE, |case, finding| {
-        let left = judge(case);
-        gone(&left, finding) && weight(&left) < before
-    })
-}
-
-/// All findings that need `defence`, in time order, each with its cure where one is found: the
-/// cured set is played against under the same coverage, and judged as a whole.
-#[must_use]
-pub fn with_cures_against(
-    set: &Set,
-    court: &Court,
-    timeline: &Timeline,
-    defence: &Defence,
-    settings: &Settings,
-) -> Vec<Finding> {
-    let case = Case::new(set, court, timeline, settings);
-    let found = against_five(&case, defence);
-    let before = weight(&found) + weight(&judge(&case));
-    let coverage = defence.coverage();
-    cured(&case, found, &AGAINST_FIVE, |case, finding| {
-        let left = play(case, coverage);
-        gone(&left, finding) && weight(&left) + weight(&judge(case)) < before
-    })
-}
-
-fn play(case: &Case<'_>, coverage: Coverage) -> Vec<Finding> {
-    let defence = Defence::simulate(case.set, case.court, case.timeline, coverage);
-    against_five(case, &defence)
+    let mut search = Search::new(set, court, timeline, defence, settings);
+    while search.step(set, court, settings) {}
+    search.found
 }
 
 fn against_five(case: &Case<'_>, defence: &Defence) -> Vec<Finding> {
@@ -83,48 +194,6 @@ fn against_five(case: &Case<'_>, defence: &Defence) -> Vec<Finding> {
 
 fn gone(left: &[Finding], finding: &Finding) -> bool {
     !left.iter().any(|f| f.is_like(finding))
-}
-
-/// The findings, each with the first edit that `holds` in the set it makes; the gravest are served
-/// first.
-fn cured(
-    case: &Case<'_>,
-    mut found: Vec<Finding>,
-    effort: &Effort,
-    holds: impl Fn(&Case<'_>, &Finding) -> bool,
-) -> Vec<Finding> {
-    let mut left = effort.built;
-    for severity in [Severity::Violation, Severity::Warning, Severity::Note] {
-        for finding in found.iter_mut().filter(|f| f.severity == severity) {
-            let edits = edits(case, finding);
-            for edit in edits.into_iter().take(effort.tries) {
-                left -= case.timeline.duration();
-                if left < 0.0 || finding.cure.is_some() {
-                    break;
-                }
-                finding.cure = proved(case, finding, edit, &holds);
-            }
-        }
-    }
-    found
-}
-
-/// The edit with its price, where it holds.
-fn proved(
-    case: &Case<'_>,
-    finding: &Finding,
-    edit: Edit,
-    holds: impl Fn(&Case<'_>, &Finding) -> bool,
-) -> Option<Cure> {
-    let set = edit.apply(case.set);
-    if set == *case.set {
-        return None;
-    }
-    let schedule = timing::build(&set, case.court).ok()?;
-    let timeline = Timeline::build(&set, case.court, schedule);
-    let edited = Case::new(&set, case.court, &timeline, case.settings);
-    let price = edited.goal - case.goal;
-    holds(&edited, finding).then_some(Cure { edit, price })
 }
 
 fn weight(found: &[Finding]) -> u32 {
