@@ -3,7 +3,8 @@
 //!
 //! `golden/<feature>/<case>` is what is expected: `frames` in whole millimetres and degrees, a line
 //! an instant, so that a difference can be read; `pictures` as SVG; `hashes.txt` a hash over the
-//! bits of all frames at 60 a second, which the wasm build is held against too. `BLESS=1` makes
+//! bits of all frames at 60 a second, `defences.txt` one over every defence, both of which the wasm
+//! build is held against too. `BLESS=1` makes
 //! them anew. A failure leaves what was expected, what was got and the difference in the target
 //! folder and says where.
 #![allow(
@@ -13,9 +14,10 @@
 )]
 
 use backcut::court::RuleSet;
+use backcut::findings::Settings;
 use backcut::play::{Options, Play};
-use backcut::scene::StripView;
-use backcut::set::PlayerId;
+use backcut::scene::{Flag, StripView, Verdict};
+use backcut::set::{Coverage, PlayerId};
 use backcut::svg::{Palette, paint};
 use backcut::timeline::{Frame, Timeline};
 use std::fmt::Write;
@@ -131,6 +133,36 @@ fn hash_case() -> Case {
     }
 }
 
+/// `name, coverage, hash` of every coverage a set can meet.
+fn defence_case() -> Case {
+    let mut text = String::new();
+    for (name, set) in demo_sets() {
+        let play = open(&set, Options::default());
+        for coverage in play.coverages() {
+            let hash = play.defence(coverage).hash();
+            writeln!(text, "{name} {} {hash:016x}", coverage.name()).unwrap();
+        }
+    }
+    Case {
+        file: "defences.txt".to_owned(),
+        text,
+    }
+}
+
+/// A look, five defenders and flags, as the tool draws them.
+fn judged_picture() -> String {
+    let play = demo_set("fogbank", Options::default());
+    let defence = play.defence(Coverage::Chase);
+    let (looks, findings) = (play.looks(&defence), play.findings(&Settings::default()));
+    let verdict = Verdict {
+        defence: Some(&defence),
+        looks: &looks,
+        flags: &Flag::of(&findings),
+    };
+    let t = looks.first().map_or(0.0, |l| l.t + 0.1);
+    play.poster(Some(&verdict), t, WIDTH, &Palette::light())
+}
+
 fn picture_cases() -> Vec<Case> {
     let plain = Options::default();
     let gate = demo_set("turnstile", plain);
@@ -145,6 +177,7 @@ fn picture_cases() -> Vec<Case> {
             "instant-in-the-light".to_owned(),
             roll.poster(None, 3.0, WIDTH, &Palette::light()),
         ),
+        ("judged".to_owned(), judged_picture()),
         ("strip".to_owned(), {
             let view = StripView {
                 width_px: WIDTH,
@@ -253,6 +286,11 @@ fn demo_sets_move_as_they_did_to_the_last_bit() {
 }
 
 #[test]
+fn demo_sets_are_defended_as_they_were_to_the_last_bit() {
+    hold_all(&[defence_case()]);
+}
+
+#[test]
 fn pictures_look_as_they_did() {
     hold_all(&picture_cases());
 }
@@ -261,6 +299,7 @@ fn pictures_look_as_they_did() {
 fn every_golden_file_belongs_to_a_case() {
     let mut cases = frame_cases();
     cases.push(hash_case());
+    cases.push(defence_case());
     cases.extend(picture_cases());
     let mut wanted: Vec<PathBuf> = cases.iter().map(|c| golden().join(&c.file)).collect();
     wanted.sort();

@@ -36,7 +36,24 @@ function frame(folder, play, t) {
   return new Float32Array(memory[folder].buffer, play.framePointer, play.frameLength);
 }
 
+/** Each line: set, coverage, hash. */
+const defences = readFileSync(`${root}/tests/golden/defences.txt`, "utf8")
+  .trim()
+  .split("\n")
+  .map((line) => line.split(" "));
+
 for (const { name, bytes } of sets) {
+  test(`${name} is defended alike natively and in wasm`, () => {
+    const play = full.Play.open(bytes, undefined, undefined, false);
+    const native = defences.filter(([set]) => `${set}.json` === name);
+    const here = play.coverages.map((coverage) => {
+      play.defend(coverage);
+      return [native[0][0], coverage, play.defenceHash.toString(16).padStart(16, "0")];
+    });
+    play.free();
+    assert.deepEqual(here, native);
+  });
+
   test(`${name} moves alike natively and in wasm, mirrored too`, () => {
     const { fps, hashes } = native.get(name);
     const moved = [false, true].map((mirror) => {

@@ -30,6 +30,9 @@ td button { --open: 0; display: block; inline-size: 100%; min-block-size: 44px; 
 td small { color: var(--_soft); }
 [data-narrow] [hidden] { display: none !important; }
 [data-narrow] .judged { padding-inline: 2px; }
+[data-narrow] .choice { flex: 1 1 auto; min-inline-size: 0; }
+[data-narrow] .choice select { field-sizing: content; padding-inline: 8px 20px; font-size: 14px; }
+[data-narrow] .choice .chevron { inset-inline-end: 6px; }
 [data-narrow] .when { min-block-size: 44px; }
 .row .choice.wide-only { flex: none; min-inline-size: 190px; }
 .row .cell.word { flex: none; padding-inline: 14px; }

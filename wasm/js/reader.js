@@ -265,7 +265,9 @@ export class Reader {
     if (play) {
       const strip = (/** @type {boolean} */ folded) =>
         play.stripGeometry(this.#width, this.follow, folded)[4] ?? 0;
-      const parts = [this.#court.node, this.#strip.node, this.#key.node];
+      // What judging adds may reach below the window: it is read, not watched.
+      const below = this.#judge ? [this.#judge.nodes.below] : [];
+      const parts = [this.#court.node, this.#strip.node, this.#key.node, ...below];
       fitted = fit(this.#width, narrow, {
         // Heights are told in whole pixels; their rest may add up to one.
         room: this.#room - 1,

@@ -80,7 +80,7 @@ export class Notes {
       make("b", { "aria-hidden": "true" }, letter ?? ""),
     );
     const when = button({ class: "when" }, () => this.#ask.seek(t), `${t.toFixed(1)} s`);
-    when.setAttribute("aria-label", `Show ${t.toFixed(1)} seconds`);
+    when.setAttribute("aria-label", `Show ${t.toFixed(1)} s`);
     const words = make("span", {}, make("strong", {}, `${word}: `), text);
     if (cure) words.append(" ", make("span", { class: "cure" }, cure));
     return make("li", {}, mark, words, when);

@@ -1,0 +1,187 @@
+// What judging a set shows: five defenders, looks, notes with flags, the table of all defences.
+
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { after, before, test } from "node:test";
+import { TAG, pixels, property, refined, start } from "./page.mjs";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const demo = (name, attributes = "") =>
+  `<backcut-set src="/web-demo/sets/${name}.json" ${attributes}></backcut-set>`;
+
+let browser;
+before(async () => {
+  browser = await start();
+});
+after(() => browser.stop());
+
+async function open(t, options) {
+  const opened = await browser.open(options);
+  t.after(() => opened.page.close());
+  return opened;
+}
+
+/** Resolves once the set has been judged as its attributes ask. */
+const judged = (page) =>
+  page.waitForFunction(() => {
+    const set = document.querySelector("backcut-set");
+    return (!set.coverage || set.looks) && (!set.notes || set.findings);
+  });
+
+const seek = (page, t) =>
+  page.evaluate((time) => (document.querySelector("backcut-set").currentTime = time), t);
+
+test("a defence comes when it is asked for, and goes again", async (t) => {
+  const { page, problems } = await open(t, { body: TAG.replace("set.json", "told.json") });
+  await refined(page);
+  const alone = await pixels(page, 1);
+  await page.getByRole("button", { name: "Defence", exact: true }).click();
+  const list = page.getByRole("combobox", { name: "Defence" });
+  await list.waitFor();
+  await judged(page);
+  assert.equal(await property(page, "coverage"), "chase");
+  assert.equal(await list.inputValue(), "chase");
+  const chased = await pixels(page, 1);
+  assert.notDeepEqual(chased, alone);
+  await list.selectOption({ index: 0 });
+  assert.equal(await property(page, "coverage"), "");
+  assert.equal(await property(page, "looks"), null);
+  assert.deepEqual(await pixels(page, 1), alone);
+  assert.deepEqual(problems, []);
+});
+
+test("only defences that the set can meet are offered", async (t) => {
+  const offered = async (name) => {
+    const { page } = await open(t, { body: demo(name, 'coverage="chase"') });
+    await judged(page);
+    const options = page.getByRole("combobox", { name: "Defence" }).locator("option");
+    return options.evaluateAll((all) => all.map((option) => option.value));
+  };
+  const [ballScreens, gate] = [await offered("breakwater"), await offered("turnstile")];
+  assert.ok(ballScreens.includes("drop") && ballScreens.includes("blitz"));
+  assert.ok(gate.includes("top-lock"));
+  assert.ok(!gate.includes("drop") && !gate.includes("blitz"), gate.join());
+});
+
+test("the page can ask for a defence and read the looks", async (t) => {
+  const { page } = await open(t, { body: demo("turnstile", 'coverage="switch"') });
+  await judged(page);
+  const looks = await property(page, "looks");
+  assert.ok(looks.length >= 2);
+  for (const look of looks) {
+    assert.ok(look.t > 0 && look.separation > 0 && look.text.startsWith(look.title));
+  }
+  const before = looks.map((look) => look.open);
+  await page.evaluate(() => (document.querySelector("backcut-set").coverage = "chase"));
+  const chased = (await property(page, "looks")).map((look) => look.open);
+  assert.notDeepEqual(chased, before);
+});
+
+test("paused at a look it is told, and measured on the court", async (t) => {
+  const { page } = await open(t, { body: demo("turnstile", 'coverage="chase"') });
+  await judged(page);
+  const look = (await property(page, "looks")).at(-2);
+  await seek(page, look.t + 0.1);
+  await page.getByText(look.text, { exact: true }).waitFor();
+  await seek(page, 0);
+  assert.equal(await page.getByText(look.text, { exact: true }).isVisible(), false);
+});
+
+test("a defence by a wrong name is said, with the right ones", async (t) => {
+  const { page } = await open(t, { body: demo("turnstile", 'coverage="zone"') });
+  const note = page.getByRole("alert");
+  await note.getByText("zone").waitFor();
+  assert.match(await note.textContent(), /chase, over/);
+});
+
+test("notes are listed with cures, and each shows its instant", async (t) => {
+  const { page } = await open(t, { body: demo("fogbank") });
+  await refined(page);
+  await page.getByRole("button", { name: "Notes", exact: true }).click();
+  await judged(page);
+  const findings = await property(page, "findings");
+  assert.ok(findings.some(({ severity }) => severity === "violation"));
+  const items = page.getByRole("listitem");
+  assert.equal(await items.count(), findings.length);
+  // They are looked for in slices, and come together.
+  await page.waitForFunction(() =>
+    document.querySelector("backcut-set").findings.some(({ cure }) => cure),
+  );
+  const [first] = findings;
+  await items.first().getByText(first.text).waitFor();
+  await items.first().getByRole("button").click();
+  assert.equal(await property(page, "currentTime"), first.t);
+  await page.getByText("the referee decides what is called").waitFor();
+  await page.getByRole("button", { name: "Notes", exact: true }).click();
+  assert.equal(await items.count(), 0);
+});
+
+test("what the defence shows is noted too, and goes with it", async (t) => {
+  const { page } = await open(t, { body: demo("turnstile", 'coverage="chase" notes') });
+  await judged(page);
+  const told = async () => (await property(page, "findings")).map(({ text }) => text);
+  assert.ok((await told()).some((text) => text.startsWith("If they chase")));
+  await page.evaluate(() => (document.querySelector("backcut-set").coverage = ""));
+  assert.ok(!(await told()).some((text) => text.startsWith("If they")));
+});
+
+test("the table shows every defence, and a cell shows its look", async (t) => {
+  const { page } = await open(t, { body: demo("turnstile", 'coverage="chase"') });
+  await judged(page);
+  await page.getByText("Against every defence").click();
+  const rows = page.locator("tbody tr");
+  const offered = await page
+    .getByRole("combobox", { name: "Defence" })
+    .locator("option")
+    .evaluateAll((all) => all.length - 1);
+  await page.waitForFunction((count) => {
+    const made = document.querySelector("backcut-set").shadowRoot.querySelectorAll("tbody tr");
+    return made.length === count && [...made].every((row) => row.children.length > 1);
+  }, offered);
+  const looks = await property(page, "looks");
+  assert.equal(await rows.first().locator("td").count(), looks.length);
+  assert.equal(await rows.first().getAttribute("aria-current"), "true");
+  const cell = rows.nth(1).locator("td button").nth(1);
+  const seconds = parseFloat(await cell.textContent());
+  await cell.click();
+  const other = await property(page, "coverage");
+  assert.notEqual(other, "chase");
+  const look = (await property(page, "looks"))[1];
+  assert.equal(await property(page, "currentTime"), look.t);
+  assert.ok(Math.abs(Math.max(0, look.open) - seconds) <= 0.051);
+  assert.equal(await rows.nth(1).getAttribute("aria-current"), "true");
+});
+
+test("without the full module the set plays on, and may ask again", async (t) => {
+  const { page } = await open(t, { body: TAG.replace("set.json", "told.json") });
+  await refined(page);
+  await page.route(/full_bg/, (route) => route.abort());
+  const opener = page.getByRole("button", { name: "Defence", exact: true });
+  const failed = page.waitForEvent("requestfailed");
+  await opener.click();
+  await failed;
+  await page.getByRole("button", { name: "Play", exact: true }).click();
+  assert.equal(await property(page, "paused"), false);
+  await page.unroute(/full_bg/);
+  await opener.click();
+  await judged(page);
+  await page.getByRole("combobox", { name: "Defence" }).waitFor();
+});
+
+for (const [width, theme] of [
+  [820, "light"],
+  [390, "dark"],
+]) {
+  test(`an audit finds nothing with all of it shown, at ${width} px, ${theme}`, async (t) => {
+    const body = demo("fogbank", `coverage="chase" notes theme="${theme}"`);
+    const { page } = await open(t, { viewport: { width, height: 900 }, body });
+    await judged(page);
+    await page.getByText("Against every defence").click();
+    await page.locator("tbody td").first().waitFor();
+    await page.evaluate(AXE);
+    const { violations } = await page.evaluate(() => globalThis.axe.run("backcut-set"));
+    const told = violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html).join(" ")}`);
+    assert.deepEqual(told, []);
+  });
+}
