@@ -1,4 +1,4 @@
-// Folding by height: first the key, then the strip, then the court shrinks.
+// Folding by height: the key, some of the court, the strip, more of the court.
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
@@ -13,9 +13,17 @@ test("what fits stays whole, to the pixel", () => {
   assert.deepEqual(at(939), { key: true, strip: false, court: 760 });
 });
 
-test("the strip folds once the key's room is not enough", () => {
+test("then the court gives what it can spare", () => {
   assert.deepEqual(at(900), { key: true, strip: false, court: 760 });
-  assert.deepEqual(at(899), { key: true, strip: true, court: 760 });
+  const { strip, court } = at(850);
+  assert.equal(strip, false);
+  assert.equal(parts.rest + parts.strip + (parts.court * court) / 760, 850);
+});
+
+test("the strip folds before the court is less than comfortable", () => {
+  const most = parts.rest + parts.strip + (parts.court * 640) / 760;
+  assert.equal(at(Math.ceil(most)).strip, false);
+  assert.deepEqual(at(Math.floor(most)), { key: true, strip: true, court: 760 });
 });
 
 test("the court shrinks last, by just what is lacking", () => {

@@ -1,8 +1,10 @@
 /**
  * How a reader gets into a window that is lower than it would stand: first the key goes, then the
- * strip folds, then the court shrinks.
+ * court gives what it can spare, then the strip folds, then the court shrinks for good.
  */
 
+/** A court gives width down to this before anything folds, CSS pixels: 40 a metre. */
+const COMFORTABLE = 640;
 /** No court shrinks below this, CSS pixels. */
 const LEAST_COURT = 420;
 
@@ -24,10 +26,11 @@ const LEAST_COURT = 420;
  * @param {Heights} heights
  */
 export function fit(width, narrow, { room, rest, court, strip, folded, key }) {
-  const least = rest + court + folded - room;
-  return {
-    key: narrow || least - folded + strip + key > 0,
-    strip: narrow || least - folded + strip > 0,
-    court: Math.min(width, Math.max(LEAST_COURT, width * (1 - Math.max(0, least) / court))),
-  };
+  const shrunk = (/** @type {number} */ over) => width * (1 - Math.max(0, over) / court);
+  const whole = rest + court + strip - room;
+  if (!narrow && shrunk(whole) >= Math.min(width, COMFORTABLE)) {
+    return { key: whole + key > 0, strip: false, court: shrunk(whole) };
+  }
+  const least = Math.min(width, LEAST_COURT);
+  return { key: true, strip: true, court: Math.max(least, shrunk(whole - strip + folded)) };
 }
