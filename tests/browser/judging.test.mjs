@@ -153,6 +153,20 @@ test("the table shows every defence, and a cell shows its look", async (t) => {
   assert.equal(await rows.nth(1).getAttribute("aria-current"), "true");
 });
 
+test("what holds the set up is shown in the strip, and goes again", async (t) => {
+  const { page } = await open(t, { body: TAG.replace("set.json", "told.json") });
+  await refined(page);
+  const strip = () => pixels(page, 2);
+  const plain = await strip();
+  const toggle = page.getByRole("button", { name: "What holds it up" });
+  await toggle.click();
+  await page.getByText("time to spare").waitFor();
+  assert.equal(await toggle.getAttribute("aria-pressed"), "true");
+  assert.notDeepEqual(await strip(), plain);
+  await toggle.click();
+  assert.deepEqual(await strip(), plain);
+});
+
 test("without the full module the set plays on, and may ask again", async (t) => {
   const { page } = await open(t, { body: TAG.replace("set.json", "told.json") });
   await refined(page);

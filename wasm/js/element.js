@@ -339,7 +339,7 @@ export class BackcutSet extends Base {
   }
 
   get #judging() {
-    return this.coverage !== "" || this.notes;
+    return this.coverage !== "" || this.notes || this.#reader.timing;
   }
 
   /** Puts the defence on the floor that is asked for, and flags what is found. @param {OpenSet} play */
@@ -347,6 +347,7 @@ export class BackcutSet extends Base {
     if (!("defend" in play)) return;
     play.defend(this.coverage || undefined);
     play.judge(this.notes);
+    play.showTiming(this.#reader.timing);
     this.#reader.coverage = this.coverage;
     this.#reader.notes = this.notes;
   }
@@ -507,6 +508,10 @@ export class BackcutSet extends Base {
       coverage: (name) => this.#choose(name),
       notes: () => {
         this.notes = !this.notes;
+      },
+      timing: () => {
+        this.#reader.timing = !this.#reader.timing;
+        this.#judge();
       },
       look: (coverage, time) => {
         player.pause();

@@ -41,6 +41,7 @@ import { captionOf, inWords } from "./told.js";
  * @property {(on: boolean) => void} scrub
  * @property {(name: string | null) => void} coverage a defence by name; `""`: the set's own; null: none
  * @property {() => void} notes shows or hides what was found
+ * @property {() => void} timing shows what holds the set up, or no longer
  * @property {(coverage: string, time: number) => void} look shows an instant against a defence
  */
 
@@ -64,6 +65,7 @@ import { captionOf, inWords } from "./told.js";
  * @property {boolean} captions
  * @property {string} coverage the defence on the floor; empty: none
  * @property {boolean} notes
+ * @property {boolean} timing what holds the set up is shown
  * @property {number} bodyScale how much larger than life bodies are drawn
  */
 
@@ -77,6 +79,7 @@ export class Reader {
   full = false;
   coverage = "";
   notes = false;
+  timing = false;
 
   #host;
   #player;
@@ -195,11 +198,11 @@ export class Reader {
     this.#late = late;
     this.#sheet = new late.Sheet();
     this.#judge = new late.Judge(this.#ask);
-    const { wide, narrow, word, below } = this.#judge.nodes;
+    const { wide, narrow, words, below } = this.#judge.nodes;
     this.node.append(this.#sheet.node);
     this.#follow.nodes.row.append(...wide);
     this.#lists.append(...narrow);
-    this.#heading.words.prepend(word);
+    this.#heading.words.prepend(...words);
     this.#controls.after(below);
     // It stays the last of its row.
     this.#more.parentElement?.append(this.#more);
@@ -409,6 +412,7 @@ export class Reader {
       captions: this.#captions,
       coverage: this.coverage,
       notes: this.notes,
+      timing: this.timing,
       bodyScale: this.#play?.bodyScale(this.#court.width) ?? 1,
     };
   }

@@ -81,6 +81,12 @@ impl Play {
         Ok(())
     }
 
+    /// Shows in the strip what holds the set up and what has time to spare, or no longer.
+    #[wasm_bindgen(js_name = showTiming)]
+    pub fn show_timing(&mut self, on: bool) {
+        self.judged.timing = on;
+    }
+
     /// A number over the bits of every defender's every state, to compare builds; 0 without defence.
     #[wasm_bindgen(getter, js_name = defenceHash)]
     #[must_use]

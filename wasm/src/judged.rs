@@ -20,6 +20,8 @@ mod full {
     pub(crate) struct Judged {
         pub(crate) defence: Option<Defence>,
         pub(crate) looks: Vec<Look>,
+        /// Whether the strip shows what holds the set up.
+        pub(crate) timing: bool,
         /// Whether findings are asked for.
         pub(crate) on: bool,
         /// What is found whoever defends, and what the defence on the floor shows.
@@ -30,6 +32,10 @@ mod full {
     }
 
     impl Judged {
+        pub(crate) fn holds_up(&self) -> bool {
+            self.timing
+        }
+
         /// Collects what was found, with the cures so far, in time order.
         pub(crate) fn gather(&mut self) {
             self.findings.clear();
@@ -58,8 +64,12 @@ mod full {
 pub(crate) struct Judged {}
 
 #[cfg(not(feature = "full"))]
+#[allow(clippy::unused_self, reason = "the other build has something to tell")]
 impl Judged {
-    #[allow(clippy::unused_self, reason = "the other build has something to tell")]
+    pub(crate) fn holds_up(&self) -> bool {
+        false
+    }
+
     pub(crate) fn verdict(&self) -> Option<Verdict<'_>> {
         None
     }

@@ -239,7 +239,10 @@ impl Play {
         folded: bool,
         to_come: bool,
     ) {
-        let view = strip_view(width, Some(beat), follow, folded, to_come);
+        let view = StripView {
+            holds_up: self.judged.holds_up(),
+            ..strip_view(width, Some(beat), follow, folded, to_come)
+        };
         let verdict = self.judged.verdict();
         let scene = self.core.strip_scene(verdict.as_ref(), &view);
         paint(&scene, context, palette, density);

@@ -19,6 +19,7 @@ export class Judge {
   #openers;
   #lists;
   #notesButton;
+  #timingButton;
   #notes;
   #outcomes;
   #play = /** @type {FullPlay | undefined} */ (undefined);
@@ -37,21 +38,29 @@ export class Judge {
       return list;
     });
     this.#notesButton = button({ class: "word", "data-word": "Notes" }, () => ask.notes(), "Notes");
+    const timing = "What holds it up";
+    this.#timingButton = button({ class: "word", "data-word": timing }, () => ask.timing(), timing);
     this.#notes = new Notes(ask);
     this.#outcomes = new Outcomes(ask);
     const [wide, narrow] = [0, 1].map((i) =>
       [this.#openers[i], this.#lists[i]?.node].filter((node) => node !== undefined),
     );
     const below = make("div", { class: "judged" }, this.#notes.node, this.#outcomes.node);
-    this.nodes = { wide: wide ?? [], narrow: narrow ?? [], word: this.#notesButton, below };
+    this.nodes = {
+      wide: wide ?? [],
+      narrow: narrow ?? [],
+      words: [this.#timingButton, this.#notesButton],
+      below,
+    };
   }
 
   /** @param {State} state @param {OpenSet | undefined} play */
   update(state, play) {
     const full = play && "coverages" in play ? play : undefined;
     if (full !== this.#play) this.#take(full);
-    const { coverage, notes } = state;
+    const { coverage, notes, timing } = state;
     this.#notesButton.setAttribute("aria-pressed", String(notes));
+    this.#timingButton.setAttribute("aria-pressed", String(timing));
     const chosen = full !== undefined && (coverage !== "" || this.#lists.some(hasFocus));
     this.#openers.forEach((opener, i) => {
       const list = this.#lists[i];
@@ -64,7 +73,7 @@ export class Judge {
     });
     this.#notes.update(state, full);
     this.#outcomes.update(state, full);
-    this.nodes.below.hidden = !full || (!notes && coverage === "");
+    this.nodes.below.hidden = !full || (!notes && !timing && coverage === "");
   }
 
   /** Another set is open, or none. @param {FullPlay | undefined} play */

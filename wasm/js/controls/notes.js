@@ -19,6 +19,7 @@ const FLAGS = /** @type {Record<string, [string, string]>} */ ({
 export class Notes {
   #ask;
   #look = make("p", { class: "look" });
+  #timing = make("p", { class: "fine" }, "In ink: what holds it up. Dots after it: time to spare.");
   #list = make("ul", {});
   #none = make("p", {}, "Nothing to note.");
   #fine = make(
@@ -29,7 +30,15 @@ export class Notes {
   #told = "";
   #last = /** @type {{ state: State, play: FullPlay | undefined } | undefined} */ (undefined);
   #curing = false;
-  node = make("div", { class: "notes" }, this.#look, this.#list, this.#none, this.#fine);
+  node = make(
+    "div",
+    { class: "notes" },
+    this.#timing,
+    this.#look,
+    this.#list,
+    this.#none,
+    this.#fine,
+  );
 
   /** @param {Commands} ask */
   constructor(ask) {
@@ -38,7 +47,9 @@ export class Notes {
 
   /** @param {State} state @param {FullPlay | undefined} play */
   update(state, play) {
-    const { time, paused, notes, coverage } = state;
+    const { time, paused, notes, coverage, timing } = state;
+    this.#timing.hidden = !timing;
+    this.#fine.hidden = !notes && !coverage;
     this.#last = { state, play };
     const on = (/** @type {{ t: number }} */ { t }) => time >= t && time <= t + STANDS;
     const look = play && paused && coverage ? play.looks.find(on) : undefined;
