@@ -144,6 +144,39 @@ test("a file that does not come is said so, and a better address mends it", asyn
   assert.equal(await property(page, "error"), null);
 });
 
+test("a wasm file of the wrong type loads all the same, with one warning", async (t) => {
+  const { page, problems } = await open(t, { body: "", wait: false });
+  await page.route(/backcut_bg/, async (route) => {
+    const response = await route.fetch();
+    await route.fulfill({ response, headers: { "content-type": "application/octet-stream" } });
+  });
+  await page.evaluate(() => {
+    document.querySelector("main").innerHTML = '<backcut-set src="/told.json"></backcut-set>';
+    return document.querySelector("backcut-set").ready;
+  });
+  assert.equal(problems.length, 1);
+  assert.match(problems[0], /Content-Type of \S+\.wasm is not application\/wasm/);
+});
+
+test("without wasm the page's own picture stays, with a way to the file", async (t) => {
+  const { page, problems } = await open(t, { body: "", wait: false });
+  await page.route(/backcut_bg/, (route) => route.abort());
+  await page.evaluate(() => {
+    const set = document.createElement("backcut-set");
+    set.src = "/told.json";
+    set.innerHTML = "<p>1 passes, 1 cuts.</p>";
+    document.querySelector("main").append(set);
+    return set.ready.catch(() => {});
+  });
+  await page.getByText("1 passes, 1 cuts.").waitFor();
+  await page.getByRole("link", { name: "Open the set file" }).waitFor();
+  // The browser's own word on the request; nothing of ours is thrown into the page.
+  assert.deepEqual(
+    problems.filter((text) => !text.includes("net::ERR_FAILED")),
+    [],
+  );
+});
+
 test("a set may stand in the page itself", async (t) => {
   const body = `<backcut-set><script type="application/json">${JSON.stringify(SET)}</script></backcut-set>`;
   const { page } = await open(t, { body });

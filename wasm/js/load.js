@@ -95,6 +95,7 @@ export async function compile(file, base) {
   const response = await fetch(new URL(file, base));
   if (!response.ok) throw new Error(`${response.url}: ${response.status} ${response.statusText}`);
   const streams = response.headers.get("content-type") === "application/wasm";
+  if (!streams) console.warn(`Slow: the Content-Type of ${response.url} is not application/wasm.`);
   return streams
     ? WebAssembly.compileStreaming(response)
     : WebAssembly.compile(await response.arrayBuffer());

@@ -50,8 +50,8 @@ header { max-block-size: 100svh; }
 .close-up { position: absolute; cursor: zoom-in; }
 .close-up[data-large] { inset: 0 !important; inline-size: auto !important; block-size: auto !important; cursor: zoom-out; }
 slot { display: none; }
-[data-state="loading"][data-poster] slot { display: block; }
-[data-state="loading"][data-poster] .court { display: none; }
+[data-poster]:not([data-state="open"]) slot { display: block; }
+[data-poster]:not([data-state="open"]) .court { display: none; }
 
 .beat { position: relative; padding-block: 8px; }
 .captions { display: grid; min-block-size: 2.7em; margin-block-start: 3px; }
