@@ -164,6 +164,14 @@ impl Play {
         words::describe(&self.timeline, &self.set, t)
     }
 
+    /// The same against five: also who is nearest to the ball.
+    #[must_use]
+    pub fn describe_against(&self, defence: &Defence, t: f64) -> String {
+        let mut out = self.describe(t);
+        out.push_str(&words::guarded(&self.timeline, defence, &self.set, t));
+        out
+    }
+
     /// What to keep an eye on when this set is taught; the supervising coach decides.
     #[must_use]
     pub fn cautions(&self) -> Vec<&'static str> {

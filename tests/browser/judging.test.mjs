@@ -73,6 +73,8 @@ test("the page can ask for a defence and read the looks", async (t) => {
     assert.ok(look.t > 0 && look.separation > 0 && look.text.startsWith(look.title));
   }
   const before = looks.map((look) => look.open);
+  await seek(page, 0);
+  await page.getByRole("img", { name: /X1 is \d\.\d m from the ball/ }).waitFor();
   await page.evaluate(() => (document.querySelector("backcut-set").coverage = "chase"));
   const chased = (await property(page, "looks")).map((look) => look.open);
   assert.notDeepEqual(chased, before);

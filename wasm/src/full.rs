@@ -28,7 +28,11 @@ impl Play {
     /// The picture at `t` in words.
     #[must_use]
     pub fn describe(&self, t: f64) -> String {
-        self.core.describe(t)
+        let defence = self.judged.defence.as_ref();
+        defence.map_or_else(
+            || self.core.describe(t),
+            |defence| self.core.describe_against(defence, t),
+        )
     }
 
     /// A number over the bits of all frames, to compare builds.

@@ -351,6 +351,22 @@ mod tests {
     }
 
     #[test]
+    fn who_cannot_see_it_hears_who_is_nearest_to_the_ball() {
+        let played = turnstile();
+        let (defence, _) = simulated(&played);
+        let told = crate::words::guarded(&played.timeline, &defence, &played.set, 1.0);
+        assert!(
+            told.starts_with(" X1 is ") && told.ends_with(" m from the ball."),
+            "{told}"
+        );
+        let flight = played.time(1, crate::set::Verb::Pass, 0, crate::set::Edge::Release) + 0.1;
+        assert_eq!(
+            crate::words::guarded(&played.timeline, &defence, &played.set, flight),
+            ""
+        );
+    }
+
+    #[test]
     fn there_are_no_more_flags_than_letters() {
         use crate::findings::What;
         let finding = Finding {

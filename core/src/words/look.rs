@@ -2,8 +2,11 @@
 
 use super::phrases::{self, fill};
 use super::{distance, names, seconds};
+use crate::defence::Defence;
 use crate::looks::{Look, Openness};
-use crate::set::{Coverage, Set};
+use crate::math;
+use crate::set::{Coverage, PlayerId, Set};
+use crate::timeline::Timeline;
 use alloc::string::String;
 
 /// How long it is open: `open 0.9 s`, or that it is contested.
@@ -57,4 +60,24 @@ pub fn look(look: &Look, set: &Set) -> String {
         out.push_str(phrases::IN_REACH);
     }
     out
+}
+
+/// Who is nearest to the ball at `t`, for those who cannot see it: `X1 is 1.3 m from the ball.` Empty
+/// while nobody holds it.
+#[must_use]
+pub fn guarded(timeline: &Timeline, defence: &Defence, set: &Set, t: f64) -> String {
+    let holder = timeline.ball(t).holder;
+    let Some(at) = holder.and_then(|who| timeline.player(who, t)) else {
+        return String::new();
+    };
+    let away = |who: PlayerId| Some((who, math::distance(defence.state(who, t)?.at(), at.at())));
+    let all = PlayerId::ALL.into_iter().filter_map(away);
+    let nearest = all.reduce(|a, b| if b.1 < a.1 { b } else { a });
+    nearest.map_or_else(String::new, |(who, far)| {
+        let far = distance(far, set.court);
+        fill(
+            phrases::GUARDED,
+            &[("defender", &names([who])), ("far", &far)],
+        )
+    })
 }

@@ -19,7 +19,7 @@ pub use action::{action, kind};
 pub use caution::cautions;
 pub use finding::{cure, finding};
 pub use instant::describe;
-pub use look::{chance, coverage, look, open, openness};
+pub use look::{chance, coverage, guarded, look, open, openness};
 pub use tale::{beat, beat_title, set};
 
 use crate::court::RuleSet;

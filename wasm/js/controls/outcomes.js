@@ -32,7 +32,7 @@ export class Outcomes {
     make(
       "p",
       { class: "fine" },
-      "From the instant of each look until a defender can contest it. “Hand” stands where a hand can get to the pass.",
+      "From the instant of each look until a defender can contest it. “Hand” stands where a hand can get to the pass. Tight to wide open: by distance, in the classes of the NBA’s public shot dashboards.",
     ),
   );
   #coverage = "";

@@ -10,6 +10,7 @@ pub(in crate::words) const LOOK_OPEN: &str =
 pub(in crate::words) const LOOK_CONTESTED: &str =
     "{look} with X{defender} {far} away: {class}, and contested.";
 pub(in crate::words) const LOOK_ALONE: &str = "{look} with nobody near.";
+pub(in crate::words) const GUARDED: &str = " X{defender} is {far} from the ball.";
 pub(in crate::words) const IN_REACH: &str = " A hand can get to the pass.";
 
 pub(in crate::words) fn chance(chance: Chance) -> &'static str {
