@@ -353,3 +353,50 @@ test("colours that cannot be read together are replaced", async (t) => {
     ["#1C2730", "#0B5A60", "#F7F3E9"],
   );
 });
+
+test("a link in the article moves the set it names, and pauses it", async (t) => {
+  const article = `<p><a href="#harbour&beat=3&follow=3">When 3 is up top</a>
+    <a href="#harbour&t=1.5">later</a> <a href="#elsewhere&t=1">elsewhere</a></p>`;
+  const body = article + TAG.replace("<backcut-set", '<backcut-set id="harbour"');
+  const { page } = await open(t, { body });
+  await refined(page);
+  await page.evaluate(() => document.querySelector("backcut-set").play());
+  await page.getByText("When 3 is up top").click();
+  await page.waitForFunction(() => document.querySelector("backcut-set").paused);
+  assert.equal(await property(page, "beat"), 3);
+  assert.equal(await page.locator("backcut-set").getAttribute("follow"), "3");
+  await page.getByText("later").click();
+  await page.waitForFunction(() => document.querySelector("backcut-set").currentTime === 1.5);
+  await page.getByText("elsewhere").click();
+  assert.equal(await property(page, "currentTime"), 1.5);
+});
+
+test("a page that is opened by such a link starts there", async (t) => {
+  const body = TAG.replace("<backcut-set", '<backcut-set id="harbour"');
+  const { page } = await open(t, { body });
+  await page.goto(`${page.url()}#harbour&t=2`);
+  await page.reload();
+  await page.waitForFunction(() => document.querySelector("backcut-set").currentTime === 2);
+});
+
+test("sets with the same sync share one clock, others do not", async (t) => {
+  const one = TAG.replace("<backcut-set", '<backcut-set sync="pair"');
+  const { page } = await open(t, { body: one + one + TAG });
+  await refined(page);
+  const times = () =>
+    page.evaluate(() =>
+      [...document.querySelectorAll("backcut-set")].map((set) => [set.currentTime, set.paused]),
+    );
+  await page.evaluate(() => (document.querySelector("backcut-set").currentTime = 1.25));
+  await page.waitForFunction(
+    () => document.querySelectorAll("backcut-set")[1].currentTime === 1.25,
+  );
+  assert.deepEqual((await times())[2], [0, true]);
+  await page.evaluate(() => document.querySelectorAll("backcut-set")[1].play());
+  await page.waitForFunction(() => document.querySelector("backcut-set").currentTime > 1.6);
+  await page.evaluate(() => document.querySelector("backcut-set").pause());
+  await page.waitForFunction(() => document.querySelectorAll("backcut-set")[1].paused);
+  const [[first], [second], third] = await times();
+  assert.ok(Math.abs(first - second) < 1 / 30, `${first} ${second}`);
+  assert.deepEqual(third, [0, true]);
+});

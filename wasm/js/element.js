@@ -38,6 +38,7 @@ const Base = /** @type {typeof HTMLElement} */ (globalThis.HTMLElement ?? class 
  * @attr {string} follow - the followed players, as `3` or `1 4`
  * @attr {string} coverage - the defence, by its name in a set file; without it nobody defends
  * @attr {boolean} notes - what was found is flagged and listed
+ * @attr {string} sync - sets of the page with the same word share one clock
  * @attr {string} theme - `light` or `dark`
  * @slot - stands for the court until the set is there: a picture, or a link to the file
  */
@@ -167,6 +168,14 @@ export class BackcutSet extends Base {
   }
   set loop(value) {
     this.toggleAttribute(ATTRIBUTE.loop, value);
+  }
+
+  /** The beat that is on, counted from 1 as people count. Setting it seeks to its start. */
+  get beat() {
+    return this.#player.beat + 1;
+  }
+  set beat(value) {
+    this.#player.seek(this.#player.startOf(value - 1));
   }
 
   /** The defence on the floor, by its name in a set file; empty: none. */
@@ -315,6 +324,8 @@ export class BackcutSet extends Base {
         const sheets = this.shadowRoot?.adoptedStyleSheets ?? [];
         const more = late.lateStyles(sheetOf);
         if (!sheets.includes(more)) sheets.push(more);
+        late.followLinks();
+        late.keepTogether();
       }
       this.#guarded(() => this.#reader.recolour());
       if (this.#play === play && (!isTold(play) || this.#judging)) this.#goFull();

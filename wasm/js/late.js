@@ -1,6 +1,8 @@
 /** What comes right after the first picture; published as a module of its own. */
 
+export { followLinks } from "./anchors.js";
 export { standIns } from "./contrast.js";
 export { lateStyles } from "./late-styles.js";
+export { keepTogether } from "./sync.js";
 export { Judge } from "./controls/judge.js";
 export { Sheet } from "./controls/sheet.js";

@@ -22,6 +22,8 @@ export const ATTRIBUTE = /** @type {const} */ ({
   coverage: "coverage",
   /** What was found is flagged and listed. */
   notes: "notes",
+  /** Sets of the page with the same word share one clock. */
+  sync: "sync",
   /** `light` or `dark`, where the page does not go by the reader's preference. */
   theme: "theme",
 });

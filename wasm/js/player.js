@@ -74,6 +74,11 @@ export class Player {
     );
   }
 
+  /** When a beat starts, counted from 0; the end for one that is not there. @param {number} beat */
+  startOf(beat) {
+    return this.#starts[beat] ?? this.#duration;
+  }
+
   /** How many beats there are. */
   get beats() {
     return this.#starts.length;
@@ -138,10 +143,10 @@ export class Player {
   /** To a later or earlier beat, by whole beats. @param {number} by */
   step(by) {
     if (this.stepwise) return this.seek(this.#lastPicture(this.beat + by));
-    if (by > 0) return this.seek(this.#starts[this.beat + by] ?? this.#duration);
-    const start = this.#starts[this.beat] ?? 0;
+    if (by > 0) return this.seek(this.startOf(this.beat + by));
+    const start = this.startOf(this.beat);
     const back = this.#time - start < JUST_STARTED ? this.beat + by : this.beat + by + 1;
-    this.seek(this.#starts[Math.max(0, back)] ?? 0);
+    this.seek(this.startOf(Math.max(0, back)));
   }
 
   /**
