@@ -400,3 +400,19 @@ test("sets with the same sync share one clock, others do not", async (t) => {
   assert.ok(Math.abs(first - second) < 1 / 30, `${first} ${second}`);
   assert.deepEqual(third, [0, true]);
 });
+
+test("sets that are far away give their pixels back, and have them again when they come near", async (t) => {
+  const { page } = await open(t, { body: TAG.repeat(20) });
+  await page.waitForFunction(() => {
+    const drawn = [...document.querySelectorAll("backcut-set")].map((set) =>
+      [...set.shadowRoot.querySelectorAll("canvas")].some((canvas) => canvas.width > 0),
+    );
+    return drawn[0] && !drawn[19] && drawn.filter(Boolean).length <= 4;
+  });
+  await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+  await page.waitForFunction(() => {
+    const width = (set) => set.shadowRoot.querySelector("canvas").width;
+    const all = [...document.querySelectorAll("backcut-set")];
+    return width(all.at(-1)) > 0 && width(all[0]) === 0;
+  });
+});

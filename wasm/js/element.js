@@ -91,6 +91,10 @@ export class BackcutSet extends Base {
     watch(this, {
       onNear: (near) => {
         this.#near = near;
+        if (!near) {
+          this.#reader.rest();
+          this.#stale = true;
+        }
         this.#settle();
       },
       onSeen: (seen) => {
@@ -346,6 +350,7 @@ export class BackcutSet extends Base {
     this.#view = new FrameView(module.memory);
     this.#applyJudging(play);
     this.#reader.show(module, play);
+    this.#guarded(() => this.#reader.layout());
     return play;
   }
 

@@ -173,7 +173,7 @@ export class Reader {
     this.#caption.say("Loading the set");
   }
 
-  /** Shows an open set. @param {Module} module where it is open @param {OpenSet} play */
+  /** Takes an open set; it is painted by the next layout. @param {Module} module where it is open @param {OpenSet} play */
   show(module, play) {
     this.#use(module);
     this.#play = play;
@@ -189,7 +189,6 @@ export class Reader {
     this.#caption.update(this.state);
     this.node.setAttribute("aria-label", play.title);
     this.node.dataset.state = "open";
-    this.layout();
   }
 
   /** Takes what came after the first picture. @param {Late} late */
@@ -381,15 +380,20 @@ export class Reader {
     this.node.toggleAttribute("data-print", Boolean(printing));
   }
 
-  /** Gives the canvases' memory and the colours back. */
-  release() {
-    this.#play = undefined;
-    this.#palette?.free();
-    this.#palette = undefined;
+  /** Gives the canvases' memory back, for as long as nobody is near. */
+  rest() {
     this.#court.release();
     this.#strip.release();
     this.#key.release();
     this.#painted = "";
+  }
+
+  /** Gives all back. */
+  release() {
+    this.#play = undefined;
+    this.#palette?.free();
+    this.#palette = undefined;
+    this.rest();
   }
 
   /** @returns {State} */
