@@ -92,8 +92,15 @@ pub(super) fn arm(m: &Meeting) -> Vec2 {
     direction(m.by_at - m.screen.at).unwrap_or(Vec2::new(0.0, -1.0))
 }
 
-/// What the defender of the cutter wants; `t` is the instant that is in the defender's mind.
-pub(super) fn screened(m: &Meeting, t: f64, seen: &Step, offence: &Offence) -> Option<Order> {
+/// What the defender of the cutter wants; `t` is the instant that is in the defender's mind, `last`
+/// the last screen of that run.
+pub(super) fn screened(
+    m: &Meeting,
+    last: &Meeting,
+    t: f64,
+    seen: &Step,
+    offence: &Offence,
+) -> Option<Order> {
     let cutter = seen.place(m.cutter)?;
     let v = seen.velocity(m.cutter);
     if t < m.burst - ATTACH {
@@ -118,11 +125,11 @@ pub(super) fn screened(m: &Meeting, t: f64, seen: &Step, offence: &Offence) -> O
         Coverage::Under | Coverage::Through if t < m.burst => None,
         _ if t < m.burst => attached(m, seen),
         Coverage::Under | Coverage::Through if t > m.by + 0.2 => None,
-        Coverage::Under | Coverage::Through if t < m.by => {
-            // On the ring's side of the screen to where the man comes out.
-            let out = direction(offence.at(m.by).velocity(m.cutter)).unwrap_or(Vec2::ZERO);
-            let to_ring = direction(Point::ZERO - m.by_at).unwrap_or(Vec2::ZERO);
-            Some(Order::to(m.by_at + (out + to_ring) * MEETS, Vec2::ZERO).round(-arm(m)))
+        Coverage::Under | Coverage::Through if t < last.by => {
+            // On the ring's side of every screen to where the man comes out of the last.
+            let out = direction(offence.at(last.by).velocity(m.cutter)).unwrap_or(Vec2::ZERO);
+            let to_ring = direction(Point::ZERO - last.by_at).unwrap_or(Vec2::ZERO);
+            Some(Order::to(last.by_at + (out + to_ring) * MEETS, Vec2::ZERO).round(-arm(m)))
         }
         Coverage::Under | Coverage::Through => Some(Order::to(cutter + v * 0.25, v).round(-arm(m))),
         Coverage::Switch if t > m.by - CALL => None,

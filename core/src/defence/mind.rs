@@ -116,7 +116,9 @@ impl Simulation<'_> {
         let open = self.meetings.iter().zip(&self.switched);
         open.filter(|(_, switched)| !**switched).find_map(|(m, _)| {
             if d.man == m.cutter {
-                coverage::screened(m, mind, seen, self.offence)
+                let mut run = self.meetings.iter().rev();
+                let last = run.find(|o| (o.action, o.cutter) == (m.action, m.cutter));
+                coverage::screened(m, last.unwrap_or(m), mind, seen, self.offence)
             } else if d.man == m.screener {
                 coverage::screener(m, mind, seen)
             } else {
