@@ -14,6 +14,8 @@ const TURN_AND_RUN: (f64, f64) = (0.9, 0.5);
 /// Braking into a place uses this share of full braking, and ends this near to it, metres.
 const EASE: f64 = 0.7;
 const STILL: f64 = 0.03;
+/// Bodies whose middles are farther apart have nothing to do with each other, metres.
+const NEAR: f64 = 1.2;
 /// The most of the top speed a body under way uses: the sprint model reaches it only in the limit.
 const FLAT_OUT: f64 = 0.97;
 // Common practice, no source, for all of these.
@@ -37,6 +39,8 @@ pub(super) struct Want {
     pub face: Point,
     /// No faster than this, m/s.
     pub top: f64,
+    /// At least so fast that way, whatever else is wanted: out of somebody who is felt.
+    pub out: Vec2,
 }
 
 /// Something solid.
@@ -98,6 +102,16 @@ impl Solid {
         let q = a + way * share;
         (q, length(p - q))
     }
+
+    /// Whether a body at `p` could touch or feel it: cheap, and never wrong about who could.
+    pub(super) fn is_near(&self, p: Point) -> bool {
+        (p - self.ends[0]).hypot2() < NEAR * NEAR
+    }
+
+    /// How deep a disc at `p` is in it, metres; negative where they do not touch.
+    pub(super) fn depth(&self, p: Point, radius: f64) -> f64 {
+        self.radius + radius - self.nearest(p).1
+    }
 }
 
 /// Radius of a defender's disc.
@@ -115,7 +129,10 @@ impl Body {
         let close = way.map_or(Vec2::ZERO, |d| {
             d * sqrt(2.0 * EASE * limits.brake * (left - STILL).max(0.0))
         });
-        let wish = want.v + close;
+        let mut wish = want.v + close;
+        if let Some(out) = direction(want.out) {
+            wish += out * (length(want.out) - wish.dot(out)).max(0.0);
+        }
         let speed = length(wish);
         let runs = speed > TURN_AND_RUN.0 * limits.shuffle * limits.v_max && left > TURN_AND_RUN.1;
         let look = if runs {
@@ -193,6 +210,7 @@ mod tests {
             v: Vec2::ZERO,
             face: Point::new(5.0, 0.0),
             top: f64::INFINITY,
+            out: Vec2::ZERO,
         };
         let (dt, mut before) = (1.0 / 60.0, Vec2::ZERO);
         for _ in 0..300 {

@@ -2,7 +2,7 @@
 
 use super::body::{Solid, radius};
 use super::offence::Bodies;
-use super::simulate::Simulation;
+use super::simulate::{Defender, Simulation};
 use super::{Contact, Incident};
 use crate::math::{Point, Vec2, direction, length};
 use crate::set::PlayerId;
@@ -12,10 +12,14 @@ use alloc::vec::Vec;
 const BRUSH: (f64, f64) = (0.05, 0.1);
 /// Who stands against a body for so long tries another way, seconds.
 const PATIENCE: f64 = 0.3;
-/// Slower than this against a body, a defender is held, m/s; a hold shorter than this is a bump, s.
+/// Who comes nearer to the man no faster than this against a body is held, m/s; a hold shorter than this is a bump, s.
 const HELD: (f64, f64) = (0.6, 0.12);
-/// A body that comes over a defender moves them no faster than this, m/s: a stumble aside.
-const STUMBLE: f64 = 2.5;
+/// Who comes this near, metres between the surfaces, is felt by arm and hip, without a reaction;
+/// who is overlapped wants to be clear of it in so many seconds.
+const FEELS: f64 = 0.25;
+const CLEARS: f64 = 0.1;
+/// Team mates who touch slide past each other: a sweep moves each no faster than this, m/s.
+const SLIDE: f64 = 1.25;
 // Common practice, no source, for all of these.
 
 /// What a defender's body remembers of others.
@@ -27,65 +31,81 @@ pub(super) struct Touch {
     stuck: (f64, Option<PlayerId>),
     /// A way round that was chosen after being stuck.
     pub round: Option<Vec2>,
+    /// The way out of everybody who is felt, as fast as one would go, m/s.
+    pub felt: Vec2,
     /// Overlap with moving attackers, by [`PlayerId::index`].
     brushes: [Option<Contact>; 5],
 }
 
 impl Simulation<'_> {
-    /// Bodies do not pass through each other: three sweeps in fixed order.
+    /// Nobody goes deeper into anybody by the own step, three sweeps in fixed order. Who is run into
+    /// feels it and gives way with the next step, as fast as legs can.
     pub(super) fn collide(&mut self, t: f64, dt: f64) {
         let bodies = self.offence.bodies(t);
-        for sweep in 0..3 {
+        for _ in 0..3 {
             for i in 0..self.defenders.len() {
-                self.against_each_other(i, 0.5 * STUMBLE * dt);
+                self.against_each_other(i, SLIDE * dt);
             }
-            let aside = if sweep == 0 { STUMBLE * dt } else { 0.0 };
-            for i in 0..self.defenders.len() {
-                self.against_attackers(i, &bodies, aside);
+            for d in &mut self.defenders {
+                against_attackers(d, &bodies);
+            }
+        }
+        for d in &mut self.defenders {
+            // Where bodies leave no way out, the step is not made.
+            let own = radius(&d.limits);
+            let mut all = bodies
+                .iter()
+                .flatten()
+                .filter(|b| b.standing && b.is_near(d.body.at));
+            if all.any(|b| b.depth(d.body.at, own) > b.depth(d.touch.from, own).max(0.0) + 1e-6) {
+                d.body.at = d.touch.from;
             }
         }
         for i in 0..self.defenders.len() {
+            self.feel(i, &bodies, t);
             self.note_hold(i, &bodies, t, dt);
             self.note_brushes(i, &bodies, t);
         }
     }
 
-    /// A standing body undoes all of the step that led into it; beyond that, and by a moving one, a
-    /// defender is shoved no more than `aside` metres. What is left is a contact to be told.
-    fn against_attackers(&mut self, i: usize, bodies: &Bodies, aside: f64) {
-        let Some(d) = self.defenders.get_mut(i) else {
-            return;
-        };
-        let went = length(d.body.at - d.touch.from);
-        for body in bodies.iter().flatten() {
-            let (q, far) = body.nearest(d.body.at);
-            let least = body.radius + radius(&d.limits);
-            let Some(out) = direction(d.body.at - q).filter(|_| far < least) else {
-                continue;
-            };
-            let undone = if body.standing { went } else { 0.0 };
-            d.body.at += out * (least - far).min(undone + aside);
-            let into = d.body.v.dot(out);
-            if into < 0.0 {
-                d.body.v -= out * into;
-            }
-        }
-    }
-
-    /// Team mates give way to each other by half, no more than `most` metres each.
-    pub(super) fn against_each_other(&mut self, i: usize, most: f64) {
+    /// Team mates slide past each other: by half each, no more than `most` metres.
+    fn against_each_other(&mut self, i: usize, most: f64) {
         let (before, rest) = self.defenders.split_at_mut(i);
         let Some(d) = rest.first_mut() else { return };
         for o in before {
-            let least = radius(&d.limits) + radius(&o.limits);
             let apart = d.body.at - o.body.at;
-            let far = length(apart);
-            let Some(out) = direction(apart).filter(|_| far < least) else {
+            let lacks = radius(&d.limits) + radius(&o.limits) - length(apart);
+            let Some(out) = direction(apart).filter(|_| lacks > 0.0) else {
                 continue;
             };
-            let half = out * (0.5 * (least - far)).min(most);
+            let half = out * (0.5 * lacks).min(most);
             d.body.at += half;
             o.body.at -= half;
+        }
+    }
+
+    /// Whom the body touches, and how fast it would have to go to be clear of them.
+    fn feel(&mut self, i: usize, bodies: &Bodies, t: f64) {
+        let step = self.offence.at(t);
+        let Some(d) = self.defenders.get(i) else {
+            return;
+        };
+        let own = radius(&d.limits);
+        let mut felt = Vec2::ZERO;
+        let mut press = |depth: f64, away: Vec2, v: Vec2| {
+            if let Some(out) = direction(away).filter(|_| depth > -FEELS) {
+                let share = (1.0 + depth / FEELS).min(1.0);
+                felt += out * (v.dot(out).max(0.0) * share + depth.max(0.0) / CLEARS);
+            }
+        };
+        for (p, body) in PlayerId::ALL.into_iter().zip(bodies) {
+            if let Some(b) = body.filter(|b| b.is_near(d.body.at)) {
+                let away = d.body.at - b.nearest(d.body.at).0;
+                press(b.depth(d.body.at, own), away, step.velocity(p));
+            }
+        }
+        if let Some(d) = self.defenders.get_mut(i) {
+            d.touch.felt = felt;
         }
     }
 
@@ -95,12 +115,16 @@ impl Simulation<'_> {
             return;
         };
         let own = radius(&d.limits);
+        // Who slides along a wall is held as well: what counts is the way to the man.
+        let man = self.offence.place(d.man, t);
+        let way = man.and_then(|m| direction(m - d.body.at));
+        let gains = way.map_or(length(d.body.v), |way| d.body.v.dot(way));
         let touching = PlayerId::ALL.iter().zip(bodies).find_map(|(p, b)| {
-            let b = b.as_ref().filter(|b| b.standing)?;
+            let b = b.as_ref().filter(|b| b.standing && b.is_near(d.body.at))?;
             (b.nearest(d.body.at).1 < b.radius + own + 0.01).then_some((*p, b))
         });
         match touching {
-            Some((by, body)) if length(d.body.v) < HELD.0 => {
+            Some((by, body)) if gains < HELD.0 => {
                 d.touch.stuck = (d.touch.stuck.0 + dt, Some(by));
                 if d.touch.stuck.0 > PATIENCE && d.touch.round.is_none() {
                     // The shorter end of the shoulders.
@@ -147,7 +171,9 @@ impl Simulation<'_> {
         let mut over = Vec::new();
         let all = PlayerId::ALL.into_iter().zip(bodies);
         for ((with, body), brush) in all.zip(&mut d.touch.brushes) {
-            let touch = body.as_ref().filter(|b| !b.standing);
+            let touch = body
+                .as_ref()
+                .filter(|b| !b.standing && b.is_near(d.body.at));
             let touch = touch.and_then(|b| overlap(b, d.body.at, radius(&d.limits)));
             let Some((depth, at)) = touch else {
                 over.extend(brush.take());
@@ -190,9 +216,30 @@ impl Simulation<'_> {
     }
 }
 
+/// The own step leads no deeper into an attacker than not to have made it would.
+fn against_attackers(d: &mut Defender, bodies: &Bodies) {
+    let own = radius(&d.limits);
+    for body in bodies.iter().flatten() {
+        if !body.is_near(d.body.at) {
+            continue;
+        }
+        let (q, far) = body.nearest(d.body.at);
+        let least = body.radius + own;
+        let Some(out) = direction(d.body.at - q).filter(|_| far < least) else {
+            continue;
+        };
+        let stayed = body.depth(d.touch.from, own).max(0.0);
+        d.body.at += out * (least - far - stayed).max(0.0);
+        let into = d.body.v.dot(out);
+        if into < 0.0 {
+            d.body.v -= out * into;
+        }
+    }
+}
+
 /// How deep a disc at `at` is in a body, and the point of that disc's edge that is deepest in it.
 fn overlap(body: &Solid, at: Point, radius: f64) -> Option<(f64, Point)> {
     let (q, far) = body.nearest(at);
-    let depth = body.radius + radius - far;
+    let depth = body.depth(at, radius);
     (depth > 0.0).then(|| (depth, at.lerp(q, (radius / far.max(1e-9)).min(1.0))))
 }

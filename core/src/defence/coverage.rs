@@ -25,6 +25,8 @@ const MEETS: f64 = 0.6;
 const ROUND: f64 = 1.6;
 /// A switch is called so long before the pass-by, seconds.
 const CALL: f64 = 0.1;
+/// Who takes a man over at a switch waits so far from where that man comes out, metres.
+const TOUCH: f64 = 0.9;
 /// A show lasts so long from the cue on, seconds: 0.6–1.0.
 const SHOW: f64 = 0.8;
 /// How far below the screen a dropping big stays, and one who plays ice, metres: 1.5–3.0.
@@ -36,8 +38,12 @@ const BACK: (f64, f64) = (1.5, 0.6);
 const LOCK: f64 = 0.75;
 /// Each of two who trap is so far from the ball, metres.
 const TRAP: f64 = 0.8;
-/// A low man tags for so long, seconds, from so near, metres.
-const TAG: (f64, f64) = (0.9, 0.8);
+/// Two trap for as long as the ball stays there, but no longer than this after the pass-by, seconds.
+const TRAPPED: f64 = 3.0;
+/// A roll that begins later than this after the pass-by, seconds, or is slower than this, m/s, is
+/// not tagged; the low man tags from so near, metres.
+const ROLLS: (f64, f64) = (3.0, 1.0);
+const TAG: f64 = 0.8;
 
 /// What a meeting asks of one defender.
 #[derive(Clone, Copy, Debug)]
@@ -86,8 +92,15 @@ pub(super) fn arm(m: &Meeting) -> Vec2 {
     direction(m.by_at - m.screen.at).unwrap_or(Vec2::new(0.0, -1.0))
 }
 
-/// What the defender of the cutter wants; `t` is the instant that is in the defender's mind.
-pub(super) fn screened(m: &Meeting, t: f64, seen: &Step, offence: &Offence) -> Option<Order> {
+/// What the defender of the cutter wants; `t` is the instant that is in the defender's mind, `last`
+/// the last screen of that run.
+pub(super) fn screened(
+    m: &Meeting,
+    last: &Meeting,
+    t: f64,
+    seen: &Step,
+    offence: &Offence,
+) -> Option<Order> {
     let cutter = seen.place(m.cutter)?;
     let v = seen.velocity(m.cutter);
     if t < m.burst - ATTACH {
@@ -112,11 +125,11 @@ pub(super) fn screened(m: &Meeting, t: f64, seen: &Step, offence: &Offence) -> O
         Coverage::Under | Coverage::Through if t < m.burst => None,
         _ if t < m.burst => attached(m, seen),
         Coverage::Under | Coverage::Through if t > m.by + 0.2 => None,
-        Coverage::Under | Coverage::Through if t < m.by => {
-            // On the ring's side of the screen to where the man comes out.
-            let out = direction(offence.at(m.by).velocity(m.cutter)).unwrap_or(Vec2::ZERO);
-            let to_ring = direction(Point::ZERO - m.by_at).unwrap_or(Vec2::ZERO);
-            Some(Order::to(m.by_at + (out + to_ring) * MEETS, Vec2::ZERO).round(-arm(m)))
+        Coverage::Under | Coverage::Through if t < last.by => {
+            // On the ring's side of every screen to where the man comes out of the last.
+            let out = direction(offence.at(last.by).velocity(m.cutter)).unwrap_or(Vec2::ZERO);
+            let to_ring = direction(Point::ZERO - last.by_at).unwrap_or(Vec2::ZERO);
+            Some(Order::to(last.by_at + (out + to_ring) * MEETS, Vec2::ZERO).round(-arm(m)))
         }
         Coverage::Under | Coverage::Through => Some(Order::to(cutter + v * 0.25, v).round(-arm(m))),
         Coverage::Switch if t > m.by - CALL => None,
@@ -187,21 +200,22 @@ pub(super) fn screener(m: &Meeting, t: f64, seen: &Step) -> Option<Order> {
             let outward = m.screen.at.x.signum() * 0.6;
             stay(s + to_ring * ICE + Vec2::new(outward, -0.4))
         }
-        Coverage::Blitz if t >= m.cue && t <= m.by + 1.5 => {
+        Coverage::Blitz if t >= m.cue && t <= m.by + TRAPPED && seen.with == Some(m.cutter) => {
             let way = direction(s - cutter).unwrap_or(to_ring);
             Some(Order::to(cutter + way * TRAP, v * 0.9).meets(m.cutter))
         }
         Coverage::Switch if t >= m.cue - 0.5 && t <= m.by => {
-            // Touches up: waits where the cutter comes out, on the ring's side.
-            let from = direction(Point::ZERO - m.by_at).unwrap_or(to_ring);
-            stay(m.by_at + from * 0.9)
+            // Touches up: waits where the cutter comes out, toward the ball on the ring's side.
+            let from = |p: Point| direction(p - m.by_at).unwrap_or(to_ring);
+            let way = direction(from(Point::ZERO) + from(seen.ball)).unwrap_or(to_ring);
+            stay(m.by_at + way * TOUCH)
         }
         Coverage::Through if t >= m.burst && t <= m.by + 0.3 => {
             // A step off, so that the team mate finds a way between.
             stay(s + to_ring * 1.5)
         }
         // At the screener, out of the team mate's way.
-        _ if t >= m.burst && t <= m.by + 0.2 => stay(s + to_ring * 0.85 - arm(m) * 0.35),
+        _ if (down || t >= m.burst) && t <= m.by + 0.2 => stay(s + to_ring * 0.85 - arm(m) * 0.35),
         _ => None,
     }
 }
@@ -214,11 +228,12 @@ pub(super) fn switches(m: &Meeting, t: f64) -> bool {
 /// The low man tags a screener who rolls after a ball screen.
 pub(super) fn tag(m: &Meeting, t: f64, seen: &Step) -> Option<Order> {
     let on = m.coverage == Coverage::WeakSideTag && m.on_ball;
-    if !on || t < m.by || t > m.by + TAG.0 {
+    if !on || t < m.by || t > m.by + ROLLS.0 {
         return None;
     }
     let roller = seen.place(m.screener)?;
     let to_ring = direction(Point::ZERO - roller)?;
     let v = seen.velocity(m.screener);
-    Some(Order::to(roller + to_ring * TAG.1, v).meets(m.screener))
+    let order = Order::to(roller + to_ring * TAG, v).meets(m.screener);
+    (v.dot(to_ring) > ROLLS.1).then_some(order)
 }

@@ -3,7 +3,7 @@
 
 use super::body::{Want, radius};
 use super::coverage::{self, Order};
-use super::offence::{Bodies, Step};
+use super::offence::{Bodies, Offence, Step};
 use super::place::{Eyes, Manner, inside};
 use super::simulate::{Defender, Simulation};
 use crate::guard::UNSEEN;
@@ -16,11 +16,16 @@ const TURNED: f64 = 0.25;
 const VIEW: f64 = -0.17;
 /// A defender steps aside for an attacker who would be there within so many seconds, until this
 /// far off the attacker's way, metres; for the own man only at the last moment.
-const YIELD: f64 = 0.6;
+const YIELD: f64 = 0.5;
 const LAST_MOMENT: f64 = 0.35;
 const ASIDE: f64 = 0.5;
-/// How fast such a step is, m/s.
-const SIDESTEP: f64 = 2.0;
+/// Nobody plans to be aside in less than this, seconds.
+const SOONEST: f64 = 0.15;
+/// And everybody gives way by more than what just does: legs take a moment to get going.
+const BOOST: f64 = 1.5;
+/// Ways to come are looked at in pieces of so many seconds; no attacker is faster than this, m/s.
+const LOOKS: f64 = 0.1;
+const FASTEST: f64 = 9.0;
 /// Helpers keep so far from each other, metres.
 const APART: f64 = 1.1;
 /// A body on the straight way is gone round at this clearance between the surfaces, metres, at this
@@ -53,20 +58,13 @@ impl Simulation<'_> {
                 let to = if eyes.helps() { self.apart(d, to) } else { to };
                 Order::to(to, v)
             });
-        if let Some((to, v)) = out_of_the_way(d, &seen, order.meets) {
-            let to = inside(self.court, to);
-            return Want {
-                to,
-                v,
-                face,
-                top: order.top,
-            };
-        }
+        let stays = [order.meets, eyes.step.with.filter(|p| *p == d.man)];
         let want = Want {
             to: inside(self.court, order.to),
             v: order.v,
             face,
             top: order.top,
+            out: d.touch.felt + out_of_the_way(d, t, self.offence, stays),
         };
         // Bodies too are where they were a reaction ago: who stands still only now is run into.
         let bodies = self.offence.bodies(mind);
@@ -80,8 +78,7 @@ impl Simulation<'_> {
             Some(to) => Want {
                 to,
                 v: direction(to - d.body.at).map_or(Vec2::ZERO, |w| w * ROUND),
-                face,
-                top: want.top,
+                ..want
             },
             None => want,
         }
@@ -112,21 +109,23 @@ impl Simulation<'_> {
         }
     }
 
-    /// The order of the screen that concerns a defender now, the latest one first.
+    /// The order of the screen that concerns a defender now. The one that is on comes before the one
+    /// after it: a big who drops against a ball screen is not yet with the man whom a second screen
+    /// will free.
     fn ordered(&self, d: &Defender, mind: f64, seen: &Step) -> Option<Order> {
         let open = self.meetings.iter().zip(&self.switched);
-        open.rev()
-            .filter(|(_, switched)| !**switched)
-            .find_map(|(m, _)| {
-                if d.man == m.cutter {
-                    coverage::screened(m, mind, seen, self.offence)
-                } else if d.man == m.screener {
-                    coverage::screener(m, mind, seen)
-                } else {
-                    let out = [Some(m.cutter), Some(m.screener)];
-                    coverage::tag(m, mind, seen).filter(|_| self.low_man(&out) == Some(d.who))
-                }
-            })
+        open.filter(|(_, switched)| !**switched).find_map(|(m, _)| {
+            if d.man == m.cutter {
+                let mut run = self.meetings.iter().rev();
+                let last = run.find(|o| (o.action, o.cutter) == (m.action, m.cutter));
+                coverage::screened(m, last.unwrap_or(m), mind, seen, self.offence)
+            } else if d.man == m.screener {
+                coverage::screener(m, mind, seen)
+            } else {
+                let out = [Some(m.cutter), Some(m.screener)];
+                coverage::tag(m, mind, seen).filter(|_| self.low_man(&out) == Some(d.who))
+            }
+        })
     }
 
     /// The low man leaves for a ball that nobody stops; the next one zones up between the two who
@@ -158,27 +157,67 @@ impl Simulation<'_> {
     }
 }
 
-/// A step out of the way of an attacker who would run through the defender, except of the one this
-/// defender is there to meet, and of the own man with the ball.
-fn out_of_the_way(d: &Defender, seen: &Step, meets: Option<PlayerId>) -> Option<(Point, Vec2)> {
-    let stays = |p: PlayerId| Some(p) == meets || (p == d.man && seen.with == Some(p));
-    let all = PlayerId::ALL.iter().filter(|p| !stays(**p));
+/// How fast to go which way so as not to be run into by an attacker; nobody gives way to the one
+/// they are there to meet, nor to the own man with the ball. Who is about to run one over is
+/// avoided by eye and foot, without the reaction that a decision takes.
+fn out_of_the_way(d: &Defender, t: f64, offence: &Offence, stays: [Option<PlayerId>; 2]) -> Vec2 {
+    let all = PlayerId::ALL.iter().filter(|p| !stays.contains(&Some(**p)));
     all.filter_map(|p| {
-        let v = seen.velocity(*p);
-        let way = direction(v).filter(|_| length(v) > 1.5)?;
-        let apart = d.body.at - seen.place(*p)?;
-        let (ahead, aside) = (apart.dot(way), way.cross(apart));
         let soon = if *p == d.man { LAST_MOMENT } else { YIELD };
-        // Who runs along as fast is not run over.
-        let closing = length(v) - d.body.v.dot(way);
-        let near = ahead > -0.2 && ahead < 0.4 + closing * soon && aside.abs() < ASIDE;
-        let across = Vec2::new(-way.y, way.x) * if aside >= 0.0 { 1.0 } else { -1.0 };
-        (near && closing > 0.5).then(|| {
-            let to = d.body.at + across * (ASIDE - aside.abs() + 0.1);
-            (to, across * SIDESTEP)
+        let (when, miss) = nearest_pass(d, *p, t, offence, soon)?;
+        let lacks = ASIDE - length(miss);
+        (lacks > 0.0).then(|| {
+            let v = offence.at(t + when).velocity(*p);
+            aside(d, miss, v, lacks / when.max(SOONEST))
         })
     })
-    .next()
+    .fold(Vec2::ZERO, |sum, way| sum + way)
+}
+
+/// How fast to go to the side, on which one will be anyway, of somebody who comes at `v`; `pace` is
+/// what just does.
+fn aside(d: &Defender, miss: Vec2, v: Vec2, pace: f64) -> Vec2 {
+    let across = Vec2::new(-v.y, v.x);
+    let side = if across.dot(miss) < 0.0 {
+        -across
+    } else {
+        across
+    };
+    let way = direction(side).unwrap_or(Vec2::ZERO);
+    way * (d.body.v.dot(way) + BOOST * pace)
+}
+
+/// When an attacker on the way to come is nearest to a defender who goes on as now, and how they lie
+/// then; `None` where they do not come nearer.
+fn nearest_pass(
+    d: &Defender,
+    p: PlayerId,
+    t: f64,
+    offence: &Offence,
+    soon: f64,
+) -> Option<(f64, Vec2)> {
+    let apart = |ahead: f64| Some(d.body.at + d.body.v * ahead - offence.place(p, t + ahead)?);
+    let mut from = apart(0.0)?;
+    // Nobody comes from farther in that time.
+    let reach = (length(d.body.v) + FASTEST) * soon + ASIDE;
+    if from.hypot2() > reach * reach {
+        return None;
+    }
+    let mut best = None;
+    let mut least = from.hypot2();
+    for i in 0..(soon / LOOKS) as u32 {
+        let began = f64::from(i) * LOOKS;
+        let to = apart(began + LOOKS)?;
+        let step = to - from;
+        let share = (-from.dot(step) / step.hypot2().max(1e-6)).clamp(0.0, 1.0);
+        let miss = from + step * share;
+        if miss.hypot2() < least {
+            least = miss.hypot2();
+            best = Some((began + share * LOOKS, miss));
+        }
+        from = to;
+    }
+    best
 }
 
 /// The point beside the first wall on the straight way; `None` where the way is clear. Two bodies

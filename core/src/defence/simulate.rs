@@ -1,6 +1,6 @@
 //! The loop: see, want, move, meet bodies, remember.
 
-use super::body::{Body, radius};
+use super::body::{Body, Solid, radius};
 use super::contact::Touch;
 use super::coverage;
 use super::offence::{Offence, Step};
@@ -166,14 +166,14 @@ impl<'a> Simulation<'a> {
         let bodies = self.offence.bodies(0.0);
         for _ in 0..8 {
             for i in 0..self.defenders.len() {
-                self.against_each_other(i, 1.0);
-                if let Some(d) = self.defenders.get_mut(i) {
-                    for body in bodies.iter().flatten() {
-                        let (q, far) = body.nearest(d.body.at);
-                        let least = body.radius + radius(&d.limits);
-                        if let Some(out) = direction(d.body.at - q).filter(|_| far < least) {
-                            d.body.at = q + out * least;
-                        }
+                let (before, rest) = self.defenders.split_at_mut(i);
+                let Some(d) = rest.first_mut() else { continue };
+                let others = before.iter().map(|o| Solid::disc(o.body.at, &o.limits));
+                for body in others.chain(bodies.iter().flatten().copied()) {
+                    let (q, far) = body.nearest(d.body.at);
+                    let least = body.radius + radius(&d.limits);
+                    if let Some(out) = direction(d.body.at - q).filter(|_| far < least) {
+                        d.body.at = q + out * least;
                     }
                 }
             }

@@ -83,13 +83,15 @@ fn stands(a: &Against<'_>, u: &ScreenUse) -> Option<f64> {
     came.then(|| slid.unwrap_or(screen.set))
 }
 
-/// Whether the defender and the screener touch while the screen matters.
+/// Whether the defender and the screener touch while the screen matters. Who has taken the screener
+/// over comes to the own man.
 fn meets(a: &Against<'_>, x: PlayerId, u: &ScreenUse, from: f64) -> bool {
     let touch = a.case.shoulders(u.screener, x);
     let to = (u.by.max(from) + AFTER).min(a.case.timeline.duration());
     let frames = a.case.frames.iter().filter(|f| f.t >= from && f.t <= to);
     frames.into_iter().any(|f| {
         let screener = a.case.player(u.screener, f.t).at();
-        distance(a.defender(x, f.t).at(), screener) < touch
+        let runs_into = a.defence.man_of(x, f.t) != u.screener;
+        runs_into && distance(a.defender(x, f.t).at(), screener) < touch
     })
 }

@@ -68,31 +68,20 @@ fn a_dribble_stops_the_count_but_not_in_every_rule_book() {
     has(&dribbled(RuleSet::Nfhs), "closely-guarded");
 }
 
-/// 4 cuts backdoor on the pass; X4 stands in the way of it.
-const INTO_HANDS: &str = r#"{"who": 5, "do": "screen", "kind": "away", "for": 2, "at": [-4.9, 1.6]},
-    {"id": "cut", "who": 2, "do": "cut", "off": 5, "to": "left block", "pace": "sprint", "free": true},
-    {"who": 4, "do": "cut", "kind": "backdoor", "to": "rim"},
-    {"who": 1, "do": "pass", "to": 4, "free": true,
-      "with": {"id": "cut", "edge": "pass-by", "lag": -0.1, "mine": "release"}},
-    {"who": 4, "do": "shot"}"#;
-
 #[test]
 fn a_pass_into_hands_is_stolen_and_a_short_one_is_not() {
+    // X2 shoots the gap under both elbows and is on the wing before 2.
+    let gangway = include_str!("../../../../web-demo/sets/gangway.json");
+    let stolen = against(gangway, Coverage::Under);
+    let stolen = has(&stolen, "pass-stolen");
+    assert_eq!(numbers(&stolen), [1, 2]);
+    assert_eq!(defenders(&stolen), [2]);
+    assert_eq!(stolen.coverage, Some(Coverage::Under));
+    has_no(&against(gangway, Coverage::Chase), "pass-stolen");
     let players = r#""1": {"at": "top", "ball": true}, "2": {"at": "right wing"},
         "3": {"at": "left corner"}, "4": {"at": "left low wing"}, "5": {"at": "left slot"}"#;
-    let stolen = against(&text("", players, INTO_HANDS), Coverage::Show);
-    let stolen = has(&stolen, "pass-stolen");
-    assert_eq!(numbers(&stolen), [1, 4]);
-    assert_eq!(defenders(&stolen), [4]);
-    assert_eq!(stolen.coverage, Some(Coverage::Show));
-    let swing = against(
-        &text(
-            "",
-            players,
-            r#"{"who": 1, "do": "pass", "to": 5}, {"who": 5, "do": "shot"}"#,
-        ),
-        Coverage::Show,
-    );
+    let actions = r#"{"who": 1, "do": "pass", "to": 5}, {"who": 5, "do": "shot"}"#;
+    let swing = against(&text("", players, actions), Coverage::Show);
     has_no(&swing, "pass-stolen");
     has_no(&swing, "lane-shut");
 }
@@ -113,28 +102,39 @@ fn the_hand_in_the_lane_is_not_always_the_receivers_own_defender() {
 fn a_receiver_who_gets_open_a_moment_later_was_passed_to_too_soon() {
     let early = |lag: f64| {
         let actions = format!(
-            r#"{{"who": 5, "do": "screen", "kind": "back", "for": 2, "at": [-1.2, 2.0]}},
-               {{"id": "cut", "who": 2, "do": "cut", "off": 5, "to": "right corner"}},
-               {{"who": 1, "do": "pass", "to": 5, "free": true,
+            r#"{{"who": 5, "do": "screen", "kind": "back", "for": 2, "at": [5.3, 1.4]}},
+               {{"id": "cut", "who": 2, "do": "cut", "off": 5, "to": "top", "free": true}},
+               {{"who": 1, "do": "pass", "to": 2, "free": true,
                  "with": {{"id": "cut", "edge": "pass-by", "lag": {lag}, "mine": "release"}}}},
-               {{"who": 5, "do": "shot"}}"#
+               {{"who": 2, "do": "shot"}}"#
         );
-        let players = r#""1": {"at": "right elbow", "ball": true}, "2": {"at": "left elbow"},
-            "3": {"at": "right wing"}, "4": {"at": "right slot"}, "5": {"at": "left wing"}"#;
-        against(&text("", players, &actions), Coverage::Show)
+        let players = r#""1": {"at": "right corner", "ball": true}, "2": {"at": "right low wing"},
+            "3": {"at": "top"}, "4": {"at": "right elbow"}, "5": {"at": "right block"}"#;
+        against(&text("", players, &actions), Coverage::Chase)
     };
-    let soon = has(&early(0.2), "pass-too-soon");
-    assert_eq!((numbers(&soon), defenders(&soon)), (vec![1, 5], vec![2]));
-    has_no(&early(1.2), "pass-too-soon");
+    let soon = has(&early(-0.4), "pass-too-soon");
+    assert_eq!((numbers(&soon), defenders(&soon)), (vec![1, 2], vec![2]));
+    has_no(&early(0.2), "pass-too-soon");
 }
 
 #[test]
 fn a_catch_with_a_defender_at_arms_length_is_tight() {
-    let tidepool = include_str!("../../../../web-demo/sets/tidepool.json");
-    let tight = has(&against(tidepool, Coverage::Chase), "tight-catch");
-    assert_eq!((numbers(&tight), defenders(&tight)), (vec![4, 5], vec![5]));
-    // Nobody follows 5 up to the slot.
-    has_no(&against(tidepool, Coverage::Switch), "tight-catch");
+    // 5 has screened, X5 is at the shoulder when the ball comes late, and not yet when it comes soon.
+    let passed = |lag: f64| {
+        let actions = format!(
+            r#"{{"who": 5, "do": "screen", "kind": "pin-down", "for": 2, "at": [2.0, 2.9]}},
+               {{"id": "cut", "who": 2, "do": "cut", "off": 5, "to": "right wing", "pace": "jog"}},
+               {{"who": 1, "do": "pass", "to": 5, "free": true,
+                 "with": {{"id": "cut", "edge": "pass-by", "lag": {lag}, "mine": "release"}}}},
+               {{"who": 5, "do": "shot"}}"#
+        );
+        let players = r#""1": {"at": "right elbow", "ball": true}, "2": {"at": "right slot"},
+            "3": {"at": "left block"}, "4": {"at": "right wing"}, "5": {"at": "left wing"}"#;
+        against(&text("", players, &actions), Coverage::Chase)
+    };
+    let tight = has(&passed(1.5), "tight-catch");
+    assert_eq!((numbers(&tight), defenders(&tight)), (vec![1, 5], vec![5]));
+    has_no(&passed(0.3), "tight-catch");
 }
 
 const BACK: &str = r#""1": {"at": "right slot", "ball": true}, "2": {"at": "right block"},
@@ -174,64 +174,79 @@ fn who_never_gets_to_a_screen_is_owed_no_room() {
 
 #[test]
 fn a_screen_behind_a_defender_who_looks_away_needs_a_step() {
-    let tidepool = include_str!("../../../../web-demo/sets/tidepool.json");
-    let blind = has(&against(tidepool, Coverage::TopLock), "screen-too-close");
-    assert_eq!((numbers(&blind), defenders(&blind)), (vec![1, 5], vec![5]));
+    let players = r#""1": {"at": "top", "ball": true}, "2": {"at": "right wing"},
+        "3": {"at": "left elbow"}, "4": {"at": "left block"}, "5": {"at": "left slot"}"#;
+    let screen = |at: &str| {
+        let actions = format!(
+            r#"{{"who": 5, "do": "screen", "kind": "pin-down", "for": 2, "at": {at}}},
+               {{"who": 2, "do": "cut", "off": 5, "to": "left elbow", "pace": "sprint", "free": true}}"#
+        );
+        against(&text("", players, &actions), Coverage::Chase)
+    };
+    let blind = has(&screen("[1.4, 5.1]"), "screen-too-close");
+    assert_eq!((numbers(&blind), defenders(&blind)), (vec![5, 2], vec![2]));
     assert!(matches!(blind.what, What::ScreenTooClose { moving: false, room, due } if room < due));
-    // Who stands between the man and the ball sees it come.
-    has_no(&against(tidepool, Coverage::Chase), "screen-too-close");
+    has_no(&screen("[0.4, 5.1]"), "screen-too-close");
 }
 
 #[test]
 fn a_screener_who_runs_into_the_screened_is_called_and_one_who_goes_round_is_not() {
-    let players = r#""1": {"at": "left slot", "ball": true}, "2": {"at": "right block"},
-        "3": {"at": "left corner"}, "4": {"at": "top"}, "5": {"at": "right corner"}"#;
-    let screen = |who: &str, at: &str| {
+    let players = r#""1": {"at": "left block", "ball": true}, "2": {"at": "right slot"},
+        "3": {"at": "right wing"}, "4": {"at": "right low wing"}, "5": {"at": "left slot"}"#;
+    let screen = |at: &str| {
         let actions = format!(
-            r#"{{"who": 5, "do": "screen", "kind": "away", "for": 2, "at": {at}}},
-               {{"who": 2, "do": "cut", "off": 5, "to": "{who}", "pace": "jog", "free": true}}"#
+            r#"{{"who": 5, "do": "screen", "kind": "cross", "for": 2, "at": {at}}},
+               {{"who": 2, "do": "cut", "off": 5, "to": "low paint", "pace": "sprint"}}"#
         );
         against(&text("", players, &actions), Coverage::Chase)
     };
-    let contact = has(&screen("rim", "[-1.6, 6.2]"), "screen-contact");
+    let contact = has(&screen("[4.3, 2.4]"), "screen-contact");
     assert_eq!(contact.severity, Severity::Violation);
     assert_eq!((numbers(&contact), defenders(&contact)), (vec![5], vec![2]));
-    has_no(&screen("right wing", "[4.6, 1.6]"), "screen-contact");
+    has_no(&screen("[5.5, 2.4]"), "screen-contact");
 }
 
 #[test]
 fn a_cutter_who_runs_over_a_helper_answers_for_it() {
+    // X4 keeps the lane shut below the ring's front.
     let run = |to: &str| {
-        let actions =
-            format!(r#"{{"who": 2, "do": "cut", "to": "{to}", "pace": "sprint", "free": true}}"#);
-        let players = r#""1": {"at": "top", "ball": true}, "2": {"at": [0, 5.5]}"#;
+        let actions = format!(
+            r#"{{"who": 5, "do": "screen", "kind": "back", "for": 2, "at": [-5.7, 6.3]}},
+               {{"id": "cut", "who": 2, "do": "cut", "off": 5, "to": "{to}", "free": true}},
+               {{"who": 1, "do": "pass", "to": 2, "free": true,
+                 "with": {{"id": "cut", "edge": "pass-by", "lag": 0.7, "mine": "release"}}}},
+               {{"who": 2, "do": "shot"}}"#
+        );
+        let players = r#""1": {"at": "left elbow", "ball": true}, "2": {"at": "left slot"},
+            "3": {"at": "top"}, "4": {"at": "right block"}, "5": {"at": "low paint"}"#;
         against(&text("", players, &actions), Coverage::Chase)
     };
     let over = has(&run("rim"), "runs-into");
-    assert_eq!((numbers(&over), defenders(&over)), (vec![2], vec![2]));
-    has_no(&run("left wing"), "runs-into");
+    assert_eq!((numbers(&over), defenders(&over)), (vec![2], vec![4]));
+    has_no(&run("left low wing"), "runs-into");
 }
 
 #[test]
 fn a_defender_who_runs_into_a_cutter_is_not_run_into() {
     // X5 comes across 2 on the way to the ring.
-    let players = r#""1": {"at": "left low wing", "ball": true}, "2": {"at": "right slot"},
-        "3": {"at": "right block"}, "4": {"at": "right wing"}, "5": {"at": "low paint"}"#;
-    let actions = r#"{"who": 5, "do": "screen", "kind": "cross", "for": 2, "at": [-2.6, 6.4]},
-        {"id": "cut", "who": 2, "do": "cut", "off": 5, "to": "right block", "pace": "sprint", "free": true},
+    let players = r#""1": {"at": "right corner", "ball": true}, "2": {"at": "left elbow"},
+        "3": {"at": "left corner"}, "4": {"at": "left low wing"}, "5": {"at": "right slot"}"#;
+    let actions = r#"{"who": 5, "do": "screen", "kind": "cross", "for": 2, "at": [1.1, 1.9]},
+        {"id": "cut", "who": 2, "do": "cut", "off": 5, "to": "right corner", "pace": "jog", "free": true},
         {"who": 4, "do": "cut", "kind": "backdoor", "to": "rim"},
         {"who": 1, "do": "pass", "to": 4, "free": true,
-          "with": {"id": "cut", "edge": "pass-by", "lag": -0.3, "mine": "release"}}"#;
+          "with": {"id": "cut", "edge": "pass-by", "lag": 0.5, "mine": "release"}},
+        {"who": 4, "do": "shot"}"#;
     let set = text("", players, actions);
     let met = open(&set)
-        .defence(Coverage::TopLock)
+        .defence(Coverage::Chase)
         .contacts()
         .iter()
         .any(|c| {
             (c.who.number(), c.with.number()) == (5, 2) && c.closing > Settings::default().contact
         });
     assert!(met);
-    let found = against(&set, Coverage::TopLock);
+    let found = against(&set, Coverage::Chase);
     let into = of(&found, "runs-into");
     assert!(
         into.iter()
@@ -242,13 +257,14 @@ fn a_defender_who_runs_into_a_cutter_is_not_run_into() {
 
 #[test]
 fn a_screener_who_runs_into_somebody_else_is_no_moving_screen() {
-    let slipway = against(
-        include_str!("../../../../web-demo/sets/slipway.json"),
-        Coverage::Chase,
-    );
-    has_no(&slipway, "screen-contact");
-    let into = has(&slipway, "runs-into");
-    assert_eq!((numbers(&into), defenders(&into)), (vec![5], vec![1]));
+    let players = r#""1": {"at": "top", "ball": true}, "2": {"at": "low paint"},
+        "3": {"at": "left elbow"}, "4": {"at": "right block"}, "5": {"at": "left wing"}"#;
+    let actions = r#"{"who": 5, "do": "screen", "kind": "cross", "for": 2, "at": [2.2, 3.5]},
+        {"who": 2, "do": "cut", "off": 5, "to": "left low wing", "pace": "jog"}"#;
+    let own = against(&text("", players, actions), Coverage::Chase);
+    has_no(&own, "screen-contact");
+    let into = has(&own, "runs-into");
+    assert_eq!((numbers(&into), defenders(&into)), (vec![5], vec![5]));
 }
 
 #[test]
@@ -303,12 +319,12 @@ fn what_needs_defenders_names_its_coverage_in_the_sentence() {
         "{told}"
     );
     assert!(told.ends_with("the referee decides."), "{told}");
-    let tidepool = open(include_str!("../../../../web-demo/sets/tidepool.json"));
-    let found =
-        tidepool.findings_against(&tidepool.defence(Coverage::TopLock), &Settings::default());
+    let gangway = open(include_str!("../../../../web-demo/sets/gangway.json"));
+    let found = gangway.findings_against(&gangway.defence(Coverage::Under), &Settings::default());
+    assert!(!found.is_empty());
     for finding in &found {
-        let told = tidepool.finding(finding);
-        assert!(told.starts_with("If they top-lock: "), "{told}");
+        let told = gangway.finding(finding);
+        assert!(told.starts_with("If they go under: "), "{told}");
     }
     let cure = play.cure(&guarded).unwrap();
     assert!(cure.starts_with("Let 1 hold for "), "{cure}");
