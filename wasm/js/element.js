@@ -39,7 +39,9 @@ const Base = /** @type {typeof HTMLElement} */ (globalThis.HTMLElement ?? class 
  * @attr {string} coverage - the defence, by its name in a set file; without it nobody defends
  * @attr {boolean} notes - what was found is flagged and listed
  * @attr {string} theme - `light` or `dark`
- * @slot - stands for the court until the set is there: a picture, or a link to the file
+ * @cssprop {length} --backcut-room - [100svh] the height that the whole reader should not outgrow
+ * @slot - the first child stands for the court until the set is there: a picture, or a link to the
+ *     file; the rest is for where there is no script, or no set: the beats in words
  */
 export class BackcutSet extends Base {
   static observedAttributes = Object.values(ATTRIBUTE);

@@ -9,7 +9,8 @@ import {
   paintEmptyCourt,
 } from "../pkg/full/backcut.js";
 
-const wasmFile = typeof WASM_FILE === "string" ? WASM_FILE : "../pkg/full/backcut_bg.wasm";
+const wasmFile =
+  typeof FULL_WASM_FILE === "string" ? FULL_WASM_FILE : "../pkg/full/backcut_bg.wasm";
 
 /** @param {(file: string, base: string) => Promise<WebAssembly.Module>} compile */
 export async function load(compile) {

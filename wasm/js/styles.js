@@ -40,7 +40,7 @@ h3 { font-size: 22px; }
 
 header, .line { display: flex; flex-wrap: wrap; align-items: baseline; column-gap: 12px; }
 header { padding-block-end: 4px; }
-header { max-block-size: 100svh; }
+header { max-block-size: var(--backcut-room, 100svh); }
 .words, .line .scale, .fold { margin-inline-start: auto; }
 .words { display: flex; gap: 12px; }
 
@@ -49,9 +49,10 @@ header { max-block-size: 100svh; }
 .court canvas, .strip canvas, .marks canvas { position: absolute; inset: 0 auto auto 0; display: block; }
 .close-up { position: absolute; cursor: zoom-in; }
 .close-up[data-large] { inset: 0 !important; inline-size: auto !important; block-size: auto !important; cursor: zoom-out; }
-slot { display: none; }
-[data-state="loading"][data-poster] slot { display: block; }
-[data-state="loading"][data-poster] .court { display: none; }
+slot, [data-state="loading"] ::slotted(:not(:first-child)) { display: none; }
+[data-poster]:not([data-state="open"]) slot { display: block; }
+[data-poster]:not([data-state="open"]) .court { display: none; }
+::slotted(:is(img, svg)) { display: block; inline-size: 100%; block-size: auto; }
 
 .beat { position: relative; padding-block: 8px; }
 .captions { display: grid; min-block-size: 2.7em; margin-block-start: 3px; }
