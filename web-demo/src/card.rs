@@ -25,6 +25,8 @@ const WORDS: f64 = 350.0;
 /// Height of the letters of the title, and of the words under it.
 const TITLE: f64 = 60.0;
 const TOLD: f64 = 28.0;
+/// From line to line, in that height.
+const LINE: f64 = 1.2;
 /// Mean width of a letter of the serif, in its height; a little wide, so that lines end early.
 const LETTER: f64 = 0.5;
 
@@ -84,9 +86,12 @@ fn svg(play: &Play, moment: Moment, whose: &str) -> Result<String, Failure> {
         tall * scale + 4.0,
     );
     let set = play.set();
-    let mut line = y + TITLE * 0.75;
+    // The top of the title's letters stands where the court begins.
+    let mut line = y - TITLE * (LINE - 0.75) - TOLD * 0.5;
     let mut words = |text: &str, size: f64, weight: u32, role: Role| {
+        line += TOLD * 0.5;
         for row in rows(text, WORDS / (size * LETTER)) {
+            line += size * LINE;
             // Writing to a string cannot fail.
             let _ = write!(
                 out,
@@ -95,9 +100,7 @@ fn svg(play: &Play, moment: Moment, whose: &str) -> Result<String, Failure> {
                 palette.colour(role),
                 escape(&row)
             );
-            line += size * 1.25;
         }
-        line += size * 0.25;
     };
     words(&set.title, TITLE, 700, Role::Ink);
     let about = set.about.as_deref().unwrap_or_default();

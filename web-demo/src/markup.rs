@@ -7,15 +7,18 @@ use backcut::play::Play;
 use backcut::scene::Role;
 use backcut::svg::Palette;
 
-/// Width of a poster, CSS pixels; a page scales it to what it has.
+/// Width of a poster, CSS pixels.
 pub(crate) const POSTER: f64 = 760.0;
+/// Width at which a poster inside a page is drawn, CSS pixels: between a phone and a desk, since the
+/// page scales it to what it has, and the figures on bodies with it.
+const INSIDE: f64 = 560.0;
 
 /// The picture of `moment`, as SVG inside a page, in the page's own colours.
 ///
 /// # Errors
 /// When the set has no such beat.
 pub(crate) fn poster(play: &Play, moment: Moment) -> Result<String, Failure> {
-    let svg = draw::paint(play, moment, None, POSTER, &Palette::themed())?;
+    let svg = draw::paint(play, moment, None, INSIDE, &Palette::themed())?;
     Ok(svg.trim_end().to_owned())
 }
 
