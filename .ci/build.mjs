@@ -7,12 +7,14 @@
 //     wasm/pkg/late-HASH.js           what that loads after the first picture
 //     wasm/pkg/full-HASH.js           what that loads when it is asked for more
 //     wasm/pkg/full_bg-HASH.wasm      what that loads
+//     wasm/pkg/inlined.js             all the modules in one, for a page that carries the wasm inside
+//     wasm/pkg/frame.html, frame.js   a page of one set, for sites that allow only frames
 //     wasm/pkg/types/                 its types
 //     wasm/pkg/custom-elements.json   what a page may use of the element
 
 import { createHash } from "node:crypto";
-import { mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { copyFileSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { customElements } from "./manifest.mjs";
 import { root, run } from "./process.mjs";
@@ -45,14 +47,24 @@ function published(stem, ending, contents) {
   return name;
 }
 
-/** One module of all that `entry` imports, `glue` in place of the long one. */
-async function bundled(entry, glue, files) {
+/**
+ * One module of all that `entry` imports: glue by the folder it is for, in place of the long one;
+ * `defined` is what the sources ask for by name; `instead` has modules in place of others.
+ */
+async function bundled(entry, glue, defined, instead = {}) {
   const esbuild = await import("esbuild");
-  const named = Object.entries(files).map(([key, name]) => [key, JSON.stringify(`./${name}`)]);
-  const withGlue = {
-    name: "with-glue",
+  const named = Object.entries(defined).map(([key, value]) => [key, JSON.stringify(value)]);
+  const withParts = {
+    name: "with-parts",
     setup(build) {
-      build.onLoad({ filter: /(raw|full)[/\\]backcut\.js$/ }, () => ({ contents: glue }));
+      build.onLoad({ filter: /(raw|full)[/\\]backcut\.js$/ }, ({ path }) => {
+        return { contents: glue[basename(dirname(path))] };
+      });
+      for (const [name, path] of Object.entries(instead)) {
+        build.onResolve({ filter: new RegExp(`[/]${name}$`) }, ({ resolveDir }) => {
+          return { path: join(resolveDir, path) };
+        });
+      }
     },
   };
   const { outputFiles } = await esbuild.build({
@@ -62,7 +74,9 @@ async function bundled(entry, glue, files) {
     format: "esm",
     target: "es2022",
     define: Object.fromEntries(named),
-    plugins: [withGlue],
+    plugins: [withParts],
+    // They stay where they are, beside this one.
+    external: Object.values(defined).filter((name) => name.endsWith(".js")),
     logLevel: "warning",
     write: false,
   });
@@ -73,16 +87,22 @@ async function bundle() {
   for (const name of readdirSync(pkg).filter((n) => /-[0-9a-f]{12}\.(js|wasm)$/.test(n))) {
     rmSync(join(pkg, name));
   }
-  const [first, full] = [made("raw"), made("full")];
-  const fullModule = await bundled("full.js", full.glue, {
-    WASM_FILE: published("full_bg", "wasm", full.wasm),
-  });
-  const module = await bundled("index.js", first.glue, {
-    WASM_FILE: published("backcut_bg", "wasm", first.wasm),
-    LATE_FILE: published("late", "js", await bundled("late.js", "", {})),
-    FULL_FILE: published("full", "js", fullModule),
+  const [raw, full] = [made("raw"), made("full")];
+  const glue = { raw: raw.glue, full: full.glue };
+  const firstFile = `./${published("backcut_bg", "wasm", raw.wasm)}`;
+  const wholeFile = `./${published("full_bg", "wasm", full.wasm)}`;
+  const apart = { WASM_FILE: firstFile, FULL_WASM_FILE: wholeFile };
+  const fullModule = await bundled("full.js", glue, apart);
+  const module = await bundled("index.js", glue, {
+    ...apart,
+    LATE_FILE: `./${published("late", "js", await bundled("late.js", glue, {}))}`,
+    FULL_FILE: `./${published("full", "js", fullModule)}`,
   });
   writeFileSync(join(pkg, "backcut.js"), module);
+  const inlined = await bundled("index.js", glue, apart, { "source.js": "inlined.js" });
+  writeFileSync(join(pkg, "inlined.js"), inlined);
+  writeFileSync(join(pkg, "frame.js"), await bundled("frame.js", glue, apart));
+  copyFileSync(join(root, "wasm", "js", "frame.html"), join(pkg, "frame.html"));
 }
 
 function manifest() {
@@ -102,10 +122,13 @@ function manifest() {
       "late-*.js",
       "full-*.js",
       "full_bg-*.wasm",
+      "inlined.js",
+      "frame.html",
+      "frame.js",
       "custom-elements.json",
       "types",
     ],
-    sideEffects: ["./backcut.js"],
+    sideEffects: ["./backcut.js", "./frame.js", "./inlined.js"],
   };
   writeFileSync(join(pkg, "package.json"), `${JSON.stringify(manifest, null, 2)}\n`);
   writeFileSync(join(pkg, manifest.customElements), customElements());

@@ -73,6 +73,12 @@ function properties(text) {
   }));
 }
 
+/** Custom properties that are no colour and no face, from the tags of the class's comment. */
+function measures(text) {
+  const tags = text.matchAll(/@cssprop \{\w+\} ([\w-]+) - \[(.*?)\] (.*)/g);
+  return [...tags].map(([, name, usual, description]) => ({ name, default: usual, description }));
+}
+
 /** The manifest as text; the types must have been made. */
 export function customElements() {
   const names = read("pkg", "types", "names.d.ts");
@@ -93,9 +99,11 @@ export function customElements() {
       ...event,
       type: { text: event.name === "error" ? "CustomEvent" : "Event" },
     })),
-    slots: [{ name: "", description: said("slot", /@slot - (.*)/.exec(element)?.[1]) }],
+    slots: [
+      { name: "", description: said("slot", /@slot - ([^@]*?)\n \*(?: @|\/)/.exec(element)?.[1]) },
+    ],
     cssParts: table(names, "PART"),
-    cssProperties: properties(read("js", "palette.js")),
+    cssProperties: [...properties(read("js", "palette.js")), ...measures(element)],
   };
   const here = { name: declaration.name, module: "backcut.js" };
   const module = {

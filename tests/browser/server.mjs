@@ -21,7 +21,7 @@ export const POLICY = "default-src 'self'; script-src 'self' 'wasm-unsafe-eval'"
 /**
  * Serves the project's folder on a free local port.
  *
- * @param {Record<string, { status?: number, type?: string, body?: string, delay?: Promise<void> }>} answers
+ * @param {Record<string, { status?: number, type?: string, body?: string, delay?: Promise<void>, policy?: string }>} answers
  *     answers of its own, by path
  */
 export async function serve(answers = {}) {
@@ -34,7 +34,7 @@ export async function serve(answers = {}) {
       const type = own?.type ?? TYPES[extname(path)] ?? "application/octet-stream";
       response.writeHead(own?.status ?? 200, {
         "content-type": type,
-        "content-security-policy": POLICY,
+        "content-security-policy": own?.policy ?? POLICY,
         "cache-control": "no-store",
       });
       response.end(body);

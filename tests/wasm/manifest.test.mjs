@@ -67,7 +67,10 @@ test("its parts are those that nodes have", () => {
 test("its custom properties are those that the style asks for, with the light value", () => {
   const rows = [...COLOURS, ...FACES].map(([name, value]) => [`--backcut-${name}`, value]);
   const listed = declaration.cssProperties.map((property) => [property.name, property.default]);
-  assert.deepEqual(listed, rows);
+  const measures = matches(/\((--backcut-[\w-]+), [^)]/g).map((name) => {
+    return [name, new RegExp(`${name}, ([^)]*)\\)`).exec(source)?.[1]];
+  });
+  assert.deepEqual(listed, [...rows, ...measures]);
 });
 
 test("everything in it is described", () => {

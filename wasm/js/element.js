@@ -40,7 +40,9 @@ const Base = /** @type {typeof HTMLElement} */ (globalThis.HTMLElement ?? class 
  * @attr {boolean} notes - what was found is flagged and listed
  * @attr {string} sync - sets of the page with the same word share one clock
  * @attr {string} theme - `light` or `dark`
- * @slot - stands for the court until the set is there: a picture, or a link to the file
+ * @cssprop {length} --backcut-room - [100svh] the height that the whole reader should not outgrow
+ * @slot - the first child stands for the court until the set is there: a picture, or a link to the
+ *     file; the rest is for where there is no script, or no set: the beats in words
  */
 export class BackcutSet extends Base {
   static observedAttributes = Object.values(ATTRIBUTE);

@@ -9,10 +9,8 @@ import {
   paintEmptyCourt,
 } from "../pkg/full/backcut.js";
 
-const wasmFile = typeof WASM_FILE === "string" ? WASM_FILE : "../pkg/full/backcut_bg.wasm";
-
-/** @param {(file: string, base: string) => Promise<WebAssembly.Module>} compile */
+/** @param {(address: URL) => Promise<WebAssembly.Module>} compile */
 export async function load(compile) {
-  const { memory } = initSync({ module: await compile(wasmFile, import.meta.url) });
+  const { memory } = initSync({ module: await compile(new URL(FULL_WASM_FILE, import.meta.url)) });
   return { memory, Play, Palette, byteLimit, emptyCourtHeight, paintEmptyCourt };
 }

@@ -1,6 +1,8 @@
 /** Set when the package is bundled: the wasm file's address as seen from the module. */
-declare const WASM_FILE: string | undefined;
+declare const WASM_FILE: string;
+/** The same, of the full module's wasm file. */
+declare const FULL_WASM_FILE: string;
 /** The same, of what comes after the first picture. */
-declare const LATE_FILE: string | undefined;
+declare const LATE_FILE: string;
 /** Set when the package is bundled: the full module's address as seen from the first one. */
-declare const FULL_FILE: string | undefined;
+declare const FULL_FILE: string;

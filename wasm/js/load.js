@@ -12,6 +12,7 @@ import {
   initSync,
   paintEmptyCourt,
 } from "../pkg/raw/backcut.js";
+import { compile, importFull, importLate } from "./source.js";
 
 /** @import { Palette as FullPalette, Play as FullSet } from "../pkg/full/backcut.js" */
 
@@ -58,11 +59,6 @@ import {
 
 /** A set that is open in either module. @typedef {Play | FullPlay} OpenSet */
 
-/** The published modules have names of their own; the sources use what wasm-pack made. */
-const wasmFile = typeof WASM_FILE === "string" ? WASM_FILE : "../pkg/raw/backcut_bg.wasm";
-const fullFile = typeof FULL_FILE === "string" ? FULL_FILE : "./full.js";
-const lateFile = typeof LATE_FILE === "string" ? LATE_FILE : "./late.js";
-
 /**
  * A module that is there.
  *
@@ -90,30 +86,19 @@ function once(start) {
     }));
 }
 
-/** Fetches a wasm file as seen from the module at `base`. @param {string} file @param {string} base */
-export async function compile(file, base) {
-  const response = await fetch(new URL(file, base));
-  if (!response.ok) throw new Error(`${response.url}: ${response.status} ${response.statusText}`);
-  const streams = response.headers.get("content-type") === "application/wasm";
-  if (!streams) console.warn(`Slow: the Content-Type of ${response.url} is not application/wasm.`);
-  return streams
-    ? WebAssembly.compileStreaming(response)
-    : WebAssembly.compile(await response.arrayBuffer());
-}
-
 /** The module for the first frame. */
 export const loadModule = once(async () => {
-  const { memory } = initSync({ module: await compile(wasmFile, import.meta.url) });
+  const { memory } = initSync({ module: await compile(new URL(WASM_FILE, import.meta.url)) });
   return { memory, Play, Palette, byteLimit, emptyCourtHeight, paintEmptyCourt };
 });
 
 /** @typedef {typeof import("./late.js")} Late */
 
 /** What the reader can do without until the first picture is there. */
-export const loadLate = once(() => /** @type {Promise<Late>} */ (import(lateFile)));
+export const loadLate = once(importLate);
 
 /** The full one. */
 export const loadFull = once(async () => {
-  const { load } = /** @type {typeof import("./full.js")} */ (await import(fullFile));
+  const { load } = await importFull();
   return load(compile);
 });

@@ -18,6 +18,7 @@ const FACE = FACES.map(([name, stack]) => `--_${name}: var(--backcut-${name}, ${
   " ",
 );
 
+// The empty `::before` holds a line's height while no words are there yet.
 const CSS = `
 :host { ${FACE} ${colours(LIGHT)}
   display: block; box-sizing: border-box; max-inline-size: 800px; margin-inline: auto; color-scheme: light; }
@@ -34,13 +35,14 @@ h2, h3, p, ul { margin: 0; padding: 0; }
 h2, h3 { font-family: var(--_serif); font-weight: 700; line-height: 1.2; }
 h2 { font-size: 27px; }
 h3 { font-size: 22px; }
+:is(h2, h3, .about)::before { content: "\u200b"; }
 .about, .count { color: var(--_soft); font-size: 14px; }
 .scale { color: var(--_soft); font-size: 13px; }
 .unseen { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
 
 header, .line { display: flex; flex-wrap: wrap; align-items: baseline; column-gap: 12px; }
 header { padding-block-end: 4px; }
-header { max-block-size: 100svh; }
+header { max-block-size: var(--backcut-room, 100svh); }
 .words, .line .scale, .fold { margin-inline-start: auto; }
 .words { display: flex; gap: 12px; }
 
@@ -49,9 +51,10 @@ header { max-block-size: 100svh; }
 .court canvas, .strip canvas, .marks canvas { position: absolute; inset: 0 auto auto 0; display: block; }
 .close-up { position: absolute; cursor: zoom-in; }
 .close-up[data-large] { inset: 0 !important; inline-size: auto !important; block-size: auto !important; cursor: zoom-out; }
-slot { display: none; }
+slot, [data-state="loading"] ::slotted(:not(:first-child)) { display: none; }
 [data-poster]:not([data-state="open"]) slot { display: block; }
 [data-poster]:not([data-state="open"]) .court { display: none; }
+::slotted(:is(img, svg)) { display: block; inline-size: 100%; block-size: auto; }
 
 .beat { position: relative; padding-block: 8px; }
 .captions { display: grid; min-block-size: 2.7em; margin-block-start: 3px; }
@@ -60,7 +63,7 @@ slot { display: none; }
 .captions p[hidden] { display: block !important; visibility: hidden; }
 [data-wordless][data-state="open"] .captions { display: none; }
 
-.strip { position: relative; block-size: 196px; touch-action: pan-y; cursor: ew-resize;
+.strip { position: relative; block-size: 198px; touch-action: pan-y; cursor: ew-resize;
   user-select: none; -webkit-user-select: none; direction: ltr; }
 .playhead { position: absolute; inset: 25px auto auto 0; inline-size: 2px; background: var(--_ink); pointer-events: none; }
 .tab { position: absolute; inset: 0 auto auto 0; inline-size: 60px; block-size: 21px; border-radius: 2px;
@@ -129,6 +132,7 @@ header .word { min-block-size: 28px; padding: 0; background-size: 100% 4px !impo
 [data-narrow] header { justify-content: space-between; padding-inline: 2px; }
 [data-narrow] .captions { font-size: 16px; }
 [data-narrow] .beat { padding-block: 4px 6px; padding-inline: 2px; }
+[data-narrow][data-state="loading"] .strip { block-size: 83px; }
 [data-narrow] .line { flex-wrap: nowrap; }
 [data-narrow] .row { min-block-size: 46px; }
 [data-narrow] .controls { margin-inline: -8px; margin-block-end: -8px; }

@@ -1,41 +1,15 @@
 //! What was asked for on the command line.
 
+mod usage;
+
+pub(crate) use usage::USAGE;
+
 use backcut::athlete::Level;
 use backcut::court::RuleSet;
 use backcut::set::Coverage;
 use lexopt::prelude::{Long, Short, Value};
 use std::ffi::OsString;
 use std::path::PathBuf;
-
-/// What `backcut help` prints.
-pub(crate) const USAGE: &str = "\
-backcut — a written set play that moves truthfully
-
-  backcut check FILE… [--json] [--strict]  what is wrong with set files, and what a coach would stop
-  backcut time FILE [--json]               when everything happens, and what holds it up
-  backcut looks FILE [--json]              what the set yields against each coverage, seconds open
-  backcut frames FILE --fps N              every player and the ball, as JSON Lines
-  backcut draw FILE --at SECONDS [-o OUT]  one instant as a picture (SVG)
-  backcut draw FILE --beat N [-o OUT]      one beat with its trails as a picture (SVG)
-  backcut show FILE [--port N]             a page of the file; reloads when you save
-  backcut site SOURCE OUT                  the demo playbook, from SOURCE/sets and SOURCE/site
-  backcut serve DIR [--port N]             a folder of pages on a local address
-  backcut schema                           the JSON Schema of a set file
-
-FILE may be - for standard input (not for show).
-
-  --court NAME   fiba, nba, wnba, ncaa-men, ncaa-women, nfhs      instead of the file's
-  --level NAME   elite, elite women, adult, high school, u14, u12, recreational
-  --mirror       left and right exchanged
-  --coverage C   looks: only this one, or all (else all); frames, draw: with defenders X1 to X5; check:
-                 what is found against it (else the file's, else chase). chase, over, through, under,
-                 top-lock, switch, show, drop, ice, blitz, weak-side-tag
-  --strict       check: a violation counts as a fault
-  --dark         draw: for a dark page
-  --width PX     draw: width of the picture
-
-Exit status: 0 clean, 1 faults in the input, 2 wrong use.
-";
 
 /// One call of the tool.
 #[derive(Debug, PartialEq)]
@@ -92,6 +66,21 @@ pub(crate) struct Picture {
     pub(crate) dark: bool,
 }
 
+/// Sets to put into one file.
+#[derive(Debug, Default, PartialEq)]
+pub(crate) struct Handout {
+    /// Which.
+    pub(crate) files: Vec<Source>,
+    /// Its title; `None`: the set's own.
+    pub(crate) title: Option<String>,
+    /// The beat that is drawn before anything moves, counted from 1.
+    pub(crate) beat: Option<usize>,
+    /// With five defenders under this coverage.
+    pub(crate) coverage: Option<Coverage>,
+    /// Where to; `None`: standard output.
+    pub(crate) out: Option<PathBuf>,
+}
+
 /// What to do.
 #[derive(Debug, PartialEq)]
 pub(crate) enum Command {
@@ -140,12 +129,16 @@ pub(crate) enum Command {
         /// On which port.
         port: u16,
     },
+    /// Put sets into one file.
+    Page(Handout),
     /// Make the demo playbook.
     Site {
         /// Folder with `sets` and `site`.
         source: PathBuf,
         /// Folder to write.
         out: PathBuf,
+        /// The address it will have, with a slash at the end.
+        base: String,
     },
     /// Serve a folder.
     Serve {
@@ -165,6 +158,9 @@ pub(crate) enum Command {
 /// Port where none is asked for. Chosen freely in the user range.
 const PORT: u16 = 4715;
 
+/// Address of the demo site where none is given: RFC 2606 keeps the name from ever being anybody's.
+const BASE: &str = "https://tallow-bay.example/";
+
 /// More frames a second than any screen shows; a cap keeps a slip of the finger from filling a disk.
 const MAX_FPS: f64 = 1000.0;
 
@@ -177,6 +173,8 @@ struct Given {
     at: Option<f64>,
     beat: Option<usize>,
     fps: Option<f64>,
+    title: Option<String>,
+    base: Option<String>,
     out: Option<PathBuf>,
     port: Option<u16>,
     width: Option<f64>,
@@ -223,33 +221,7 @@ where
         }
     }
     let name = name.ok_or("no command; try `backcut help`")?;
-    let allowed: &[&str] = match name.as_str() {
-        "check" => &[
-            "--json",
-            "--strict",
-            "--coverage",
-            "--court",
-            "--level",
-            "--mirror",
-        ],
-        "time" => &["--json", "--court", "--level", "--mirror"],
-        "looks" => &["--json", "--coverage", "--court", "--level", "--mirror"],
-        "frames" => &["--fps", "--coverage", "--court", "--level", "--mirror"],
-        "draw" => &[
-            "--at",
-            "--beat",
-            "-o",
-            "--width",
-            "--dark",
-            "--coverage",
-            "--court",
-            "--level",
-            "--mirror",
-        ],
-        "show" => &["--port", "--court", "--level", "--mirror"],
-        "serve" => &["--port"],
-        _ => &[],
-    };
+    let allowed = usage::options(&name);
     let overrides = given.overrides;
     let command = command(&name, &mut given)?;
     if let Some(extra) = given.seen.iter().find(|o| !allowed.contains(o)) {
@@ -313,6 +285,14 @@ fn option(given: &mut Given, written: &str, parser: &mut lexopt::Parser) -> Resu
             given.fps = Some(number("--fps", &text()?, 0.1, MAX_FPS)?);
             "--fps"
         }
+        "--base" => {
+            given.base = Some(address(&text()?)?);
+            "--base"
+        }
+        "--title" => {
+            given.title = Some(text()?);
+            "--title"
+        }
         "--width" => {
             given.width = Some(number("--width", &text()?, 160.0, 4000.0)?);
             "--width"
@@ -347,6 +327,22 @@ fn coverage(name: &str) -> Result<Asked, String> {
     Coverage::parse(name)
         .map(Asked::One)
         .ok_or_else(|| format!("--coverage: no coverage is called {name:?}"))
+}
+
+/// An address that others may be put behind.
+fn address(text: &str) -> Result<String, String> {
+    let host = text
+        .strip_prefix("https://")
+        .or_else(|| text.strip_prefix("http://"));
+    let plain = |c: char| !c.is_whitespace() && !matches!(c, '"' | '<' | '>' | '?' | '#');
+    match host {
+        Some(host) if !host.is_empty() && host.chars().all(plain) => {
+            Ok(format!("{}/", text.trim_end_matches('/')))
+        }
+        _ => Err(format!(
+            "--base: {text:?} is no address as in https://club.example/"
+        )),
+    }
 }
 
 fn number(option: &str, text: &str, least: f64, most: f64) -> Result<f64, String> {
@@ -427,9 +423,21 @@ fn command(name: &str, given: &mut Given) -> Result<Command, String> {
                 );
             }
         },
+        "page" => {
+            let mut files = vec![source(next("the file")?)];
+            files.extend(words.by_ref().map(source));
+            Command::Page(Handout {
+                files,
+                title: given.title.take(),
+                beat: given.beat,
+                coverage: one("page", given.coverage)?,
+                out: given.out.take().filter(|o| o.as_os_str() != "-"),
+            })
+        }
         "site" => Command::Site {
             source: next("the source folder")?.into(),
             out: next("the folder to write")?.into(),
+            base: given.base.take().unwrap_or_else(|| BASE.to_owned()),
         },
         "serve" => Command::Serve {
             dir: next("the folder")?.into(),

@@ -40,7 +40,15 @@ impl Source {
     /// # Errors
     /// [`Failure::Faults`] when it is no set; [`Failure::Use`] when it cannot be read.
     pub(crate) fn open(&self, overrides: Overrides) -> Result<Play, Failure> {
-        Play::open(&self.read()?, &overrides.options()).map_err(|faults| Failure::Faults {
+        self.play(&self.read()?, overrides)
+    }
+
+    /// The set in `bytes`, which were read here, built.
+    ///
+    /// # Errors
+    /// [`Failure::Faults`] when it is no set.
+    pub(crate) fn play(&self, bytes: &[u8], overrides: Overrides) -> Result<Play, Failure> {
+        Play::open(bytes, &overrides.options()).map_err(|faults| Failure::Faults {
             name: self.name(),
             faults,
         })

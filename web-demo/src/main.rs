@@ -4,11 +4,14 @@
 //! not end well. A command writes nothing before its input is known to be clean.
 
 mod args;
+mod card;
 mod check;
 mod draw;
 mod frames;
 mod input;
 mod looks;
+mod markup;
+mod page;
 mod serve;
 mod show;
 mod site;
@@ -124,10 +127,18 @@ fn run(request: Request) -> Result<(), Failure> {
         } => frames::run(&file, options, fps, coverage, &mut out)?,
         Command::Draw(picture) => draw::run(&picture, options, &mut out)?,
         Command::Show { file, port } => show::run(file, options, port, &mut out)?,
+        Command::Page(asked) => page::run(&asked, options, &mut out)?,
         Command::Site {
             source,
             out: folder,
-        } => site::run(&source, &folder, &mut out)?,
+            base,
+        } => {
+            let place = site::Place {
+                out: &folder,
+                base: &base,
+            };
+            site::run(&source, &place, &mut out)?;
+        }
         Command::Serve { dir, port } => {
             if !dir.is_dir() {
                 return Err(Failure::Use(format!(

@@ -4,19 +4,18 @@
 //! computed, so a page cannot disagree with the set it shows. The output needs no server.
 
 mod html;
+mod share;
 
 use crate::args::{Moment, Overrides, Source};
-use crate::{Failure, draw};
+use crate::markup::{POSTER, dark, escape, fill};
+use crate::{Failure, card, draw, page};
 use backcut::play::Play;
 use backcut::svg::Palette;
-use html::{embed, escape, fill, index, set_page, turn};
+use html::{embed, index, set_page, turn};
 use serde::Deserialize;
 use std::fs;
 use std::io::Write;
 use std::path::{Path, PathBuf};
-
-/// Width of a poster, CSS pixels.
-const POSTER: f64 = 760.0;
 
 #[derive(Deserialize)]
 struct Chapter {
@@ -36,56 +35,42 @@ struct Entry {
 struct Page {
     chapter: String,
     file: String,
+    /// The set file as it was written.
+    text: String,
+    /// The beat that shows what the set is about, counted from 1.
+    poster: usize,
     play: Play,
     notes: String,
 }
 
-/// Writes the playbook of `source` into `out`.
+/// Where a site is to be put.
+pub(crate) struct Place<'a> {
+    /// Folder to write.
+    pub(crate) out: &'a Path,
+    /// The address that folder will have, with a slash at the end.
+    pub(crate) base: &'a str,
+}
+
+/// Writes the playbook of `source`.
 ///
 /// # Errors
 /// When a set has faults, a source is missing, or the output cannot be written.
-pub(crate) fn run(source: &Path, out: &Path, told: &mut dyn Write) -> Result<(), Failure> {
+pub(crate) fn run(source: &Path, place: &Place<'_>, told: &mut dyn Write) -> Result<(), Failure> {
+    let out = place.out;
     let site = source.join("site");
     let chapters: Vec<Chapter> = serde_json::from_str(&text(&site.join("playbook.json"))?)
         .map_err(|e| Failure::Use(format!("playbook.json: {e}")))?;
-    let mut pages = Vec::new();
-    for chapter in &chapters {
-        for entry in &chapter.sets {
-            let file = source.join("sets").join(format!("{}.json", entry.file));
-            pages.push((
-                entry,
-                Page {
-                    chapter: chapter.chapter.clone(),
-                    file: entry.file.clone(),
-                    play: Source::File(file).open(Overrides::default())?,
-                    notes: text(&site.join("notes").join(format!("{}.html", entry.file)))?,
-                },
-            ));
-        }
-    }
-    for folder in ["playbook", "notes", "sets", "posters"] {
+    let pages = read(source, &chapters)?;
+    for folder in ["playbook", "notes", "sets", "posters", "oembed", "pages"] {
         fs::create_dir_all(out.join(folder))?;
     }
-    for (entry, page) in &pages {
-        for (name, palette) in [("light", Palette::light()), ("dark", Palette::dark())] {
-            let svg = draw::paint(
-                &page.play,
-                Moment::Beat(entry.poster),
-                None,
-                POSTER,
-                &palette,
-            )?;
-            fs::write(out.join(format!("posters/{}-{name}.svg", page.file)), svg)?;
-        }
-        let set = format!("sets/{}.json", page.file);
-        fs::copy(source.join(&set), out.join(&set))?;
-    }
-    let pages: Vec<Page> = pages.into_iter().map(|(_, page)| page).collect();
-    write_pages(&site, out, &chapters, &pages)?;
-    for file in ["style.css", "lantern.svg"] {
-        fs::copy(site.join(file), out.join(file))?;
-    }
-    match package() {
+    let package = package();
+    write_files(place, &pages, package.as_deref())?;
+    write_pages(&site, place, &chapters, &pages, package.as_deref())?;
+    let style = text(&site.join("style.css"))?;
+    fs::write(out.join("style.css"), fill(&style, &[("dark", &dark())]))?;
+    fs::copy(site.join("lantern.svg"), out.join("lantern.svg"))?;
+    match package {
         Some(package) => copy_files(&package, &out.join("backcut"))?,
         None => writeln!(
             told,
@@ -96,73 +81,114 @@ pub(crate) fn run(source: &Path, out: &Path, told: &mut dyn Write) -> Result<(),
     Ok(())
 }
 
+fn read(source: &Path, chapters: &[Chapter]) -> Result<Vec<Page>, Failure> {
+    let mut pages = Vec::new();
+    for chapter in chapters {
+        for entry in &chapter.sets {
+            let file = source.join("sets").join(format!("{}.json", entry.file));
+            pages.push(Page {
+                chapter: chapter.chapter.clone(),
+                file: entry.file.clone(),
+                text: text(&file)?,
+                poster: entry.poster,
+                play: Source::File(file).open(Overrides::default())?,
+                notes: text(&source.join(format!("site/notes/{}.html", entry.file)))?,
+            });
+        }
+    }
+    Ok(pages)
+}
+
+/// All that belongs to one set and is no page of the site.
+fn write_files(place: &Place<'_>, pages: &[Page], package: Option<&Path>) -> Result<(), Failure> {
+    let faces = card::faces();
+    for page in pages {
+        let (file, moment) = (&page.file, Moment::Beat(page.poster));
+        let write = |path: String, bytes: &[u8]| fs::write(place.out.join(path), bytes);
+        for (name, palette) in [("light", Palette::light()), ("dark", Palette::dark())] {
+            let svg = draw::paint(&page.play, moment, None, POSTER, &palette)?;
+            write(format!("posters/{file}-{name}.svg"), svg.as_bytes())?;
+        }
+        let card = card::png(&page.play, moment, share::CLUB, &faces)?;
+        write(format!("posters/{file}.png"), &card)?;
+        let oembed = share::oembed(page, place.base);
+        write(format!("oembed/{file}.json"), oembed.to_string().as_bytes())?;
+        write(format!("sets/{file}.json"), page.text.as_bytes())?;
+        if let Some(package) = package {
+            let html = page::of_one(&page.text, &page.play, page.poster, package)?;
+            write(format!("pages/{file}.html"), html.as_bytes())?;
+        }
+    }
+    Ok(())
+}
+
 fn write_pages(
     site: &Path,
-    out: &Path,
+    place: &Place<'_>,
     chapters: &[Chapter],
     pages: &[Page],
+    package: Option<&Path>,
 ) -> Result<(), Failure> {
+    let out = place.out;
     let layout = Layout(text(&site.join("layout.html"))?);
     let index = fill(
         &text(&site.join("index.html"))?,
         &[("chapters", &index(chapters, pages))],
     );
-    layout.write(
-        out,
-        "index.html",
-        "The harbour playbook",
-        "Eight sets from Lantern Week.",
-        &index,
-    )?;
+    let about = "Eight sets from Lantern Week.";
+    let head = Head::of("The harbour playbook", about);
+    layout.write(out, "index.html", &head, &index)?;
     let template = text(&site.join("set.html"))?;
     for (i, page) in pages.iter().enumerate() {
         let turn = turn(
             i.checked_sub(1).and_then(|i| pages.get(i)),
             pages.get(i + 1),
         );
-        let body = set_page(&template, page, &turn);
+        let body = set_page(&template, page, &turn, place.base)?;
         let set = page.play.set();
         let path = format!("playbook/{}.html", page.file);
-        layout.write(
-            out,
-            &path,
-            &set.title,
-            set.about.as_deref().unwrap_or_default(),
-            &body,
-        )?;
+        let head = Head {
+            more: &share::head(page, place.base, package),
+            ..Head::of(&set.title, set.about.as_deref().unwrap_or_default())
+        };
+        layout.write(out, &path, &head, &body)?;
     }
     let mut blog = text(&site.join("after-lantern-week.html"))?;
     for page in pages {
-        blog = fill(&blog, &[(&format!("embed:{}", page.file), &embed(page))]);
+        blog = fill(&blog, &[(&format!("embed:{}", page.file), &embed(page)?)]);
     }
     let about = "Five evenings in a hall, and what we learned about waiting.";
-    layout.write(
-        out,
-        "notes/after-lantern-week.html",
-        "What Lantern Week taught the coaches",
-        about,
-        &blog,
-    )
+    let head = Head::of("What Lantern Week taught the coaches", about);
+    layout.write(out, "notes/after-lantern-week.html", &head, &blog)
+}
+
+/// What a page says of itself.
+struct Head<'a> {
+    title: &'a str,
+    about: &'a str,
+    /// More lines, as HTML.
+    more: &'a str,
+}
+
+impl<'a> Head<'a> {
+    fn of(title: &'a str, about: &'a str) -> Self {
+        let more = "";
+        Self { title, about, more }
+    }
 }
 
 /// The frame that every page has.
 struct Layout(String);
 
 impl Layout {
-    fn write(
-        &self,
-        out: &Path,
-        path: &str,
-        title: &str,
-        about: &str,
-        body: &str,
-    ) -> Result<(), Failure> {
+    fn write(&self, out: &Path, path: &str, head: &Head<'_>, body: &str) -> Result<(), Failure> {
         let root = if path.contains('/') { "../" } else { "" };
         let html = fill(
             &self.0,
             &[
-                ("title", &escape(title)),
-                ("description", &escape(about)),
+                ("title", &escape(head.title)),
+                ("description", &escape(head.about)),
+                ("head", head.more),
                 ("page", if root.is_empty() { "home" } else { "inner" }),
                 ("body", body),
             ],

@@ -44,6 +44,40 @@ impl Palette {
         }
     }
 
+    /// Colours of the page the picture stands in: the custom properties of the element, `--backcut-ink`
+    /// and so on, each with the light colour where the page sets none. For SVG inside HTML.
+    #[must_use]
+    pub fn themed() -> Self {
+        Self {
+            colours: [
+                "var(--backcut-paper,#F7F3E9)",
+                "var(--backcut-lane,#EFE7D5)",
+                "var(--backcut-band,#EDE4D0)",
+                "var(--backcut-ink,#1C2730)",
+                "var(--backcut-soft,#545E63)",
+                "var(--backcut-line,#777E79)",
+                "var(--backcut-rule,#DAD2C1)",
+                "var(--backcut-faint,#6F7576)",
+                "var(--backcut-offence,#0B5A60)",
+                "var(--backcut-offence-number,#FFF)",
+                "var(--backcut-offence-to-come,#528889)",
+                "var(--backcut-follow,#AE3F28)",
+                "var(--backcut-follow-number,#FFF)",
+                "var(--backcut-follow-to-come,#C06A56)",
+                "var(--backcut-ball,#AC6E0A)",
+                "var(--backcut-field,#FDFBF5)",
+            ],
+        }
+    }
+
+    /// The custom property by which [`Palette::themed`] asks a page for the colour of `role`.
+    #[must_use]
+    pub fn property(role: Role) -> &'static str {
+        let asked = Self::themed().colour(role);
+        let name = asked.strip_prefix("var(").and_then(|a| a.split_once(','));
+        name.map_or("", |(name, _)| name)
+    }
+
     /// The colour of `role`.
     #[must_use]
     pub fn colour(&self, role: Role) -> &'static str {
@@ -64,6 +98,21 @@ mod tests {
         }
         assert_eq!(Palette::light().colour(Role::Follow), "#AE3F28");
         assert_eq!(Palette::dark().colour(Role::Ball), "#E2A83B");
+    }
+
+    #[test]
+    fn a_page_is_asked_for_each_colour_once_and_may_leave_it_light() {
+        let mut asked = Vec::new();
+        for role in Role::ALL {
+            let property = Palette::property(role);
+            let light = Palette::light().colour(role);
+            assert_eq!(
+                Palette::themed().colour(role),
+                alloc::format!("var({property},{light})")
+            );
+            assert!(property.starts_with("--backcut-") && !asked.contains(&property));
+            asked.push(property);
+        }
     }
 
     /// Relative luminance of WCAG 2.2, "relative luminance".

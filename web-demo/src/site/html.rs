@@ -1,6 +1,10 @@
 //! The pages as HTML: what is computed goes where the templates say.
 
-use super::{Chapter, POSTER, Page};
+use super::{Chapter, Page, share};
+use crate::Failure;
+use crate::args::Moment;
+use crate::markup;
+use crate::markup::{POSTER, beats, escape, fill};
 use backcut::play::Play;
 use backcut::set::Set;
 
@@ -44,20 +48,32 @@ fn entry(page: &Page, longest: f64) -> String {
     )
 }
 
-pub(super) fn set_page(template: &str, page: &Page, turn: &str) -> String {
+pub(super) fn set_page(
+    template: &str,
+    page: &Page,
+    turn: &str,
+    base: &str,
+) -> Result<String, Failure> {
     let (set, length) = (page.play.set(), page.play.timeline().duration());
     let points: String = set
         .points
         .iter()
         .map(|p| format!("<li>{}</li>\n", escape(p)))
         .collect();
-    fill(
+    let tag = format!(
+        "<script type=\"module\" src=\"/backcut/backcut.js\"></script>\n\
+         <backcut-set src=\"{}.json\"></backcut-set>",
+        page.file
+    );
+    Ok(fill(
         template,
         &[
+            ("tag", &escape(&tag)),
+            ("frame", &escape(&share::frame(page, base))),
             ("chapter", &escape(&page.chapter)),
             ("name", &escape(&set.title)),
             ("about", &escape(set.about.as_deref().unwrap_or_default())),
-            ("embed", &embed(page)),
+            ("embed", &embed(page)?),
             ("notes", &page.notes),
             (
                 "use",
@@ -73,7 +89,7 @@ pub(super) fn set_page(template: &str, page: &Page, turn: &str) -> String {
             ("file", &page.file),
             ("turn", turn),
         ],
-    )
+    ))
 }
 
 fn reads(set: &Set) -> String {
@@ -113,25 +129,17 @@ fn cautions(play: &Play) -> String {
     format!("<h2>Before you run it</h2>\n<ul class=\"cautions\">{items}</ul>\n")
 }
 
-/// The element, with the poster and the beats in words for whoever has no script.
-pub(super) fn embed(page: &Page) -> String {
-    let set = page.play.set();
-    let beats: String = (0..set.beats.len())
-        .map(|i| {
-            let (title, told) = (page.play.beat_title(i), page.play.caption(i));
-            format!(
-                "<li><strong>{}</strong> {}</li>\n",
-                escape(&title),
-                escape(&told)
-            )
-        })
-        .collect();
-    format!(
-        "<backcut-set src=\"{{{{root}}}}sets/{}.json\">\n{}\n<p><strong>{}</strong></p>\n<ul>\n{beats}</ul>\n</backcut-set>",
-        page.file,
-        poster(page, "{{root}}"),
-        escape(&set.title)
-    )
+/// The element; inside it, for whoever has no script, the poster, the beats in words and the set file.
+pub(super) fn embed(page: &Page) -> Result<String, Failure> {
+    let file = &page.file;
+    Ok(format!(
+        "<backcut-set src=\"{{{{root}}}}sets/{file}.json\">\n{}\n<div class=\"words\">\n\
+         <p><strong>{}</strong></p>\n{}\n\
+         <p><a href=\"{{{{root}}}}sets/{file}.json\">The set file</a></p>\n</div>\n</backcut-set>",
+        markup::poster(&page.play, Moment::Beat(page.poster))?,
+        escape(&page.play.set().title),
+        beats(&page.play),
+    ))
 }
 
 fn poster(page: &Page, root: &str) -> String {
@@ -184,22 +192,6 @@ fn ruler(length: f64, longest: f64) -> String {
         "<svg class=\"ruler\" viewBox=\"-1 0 {:.0} 12\" preserveAspectRatio=\"xMinYMid meet\" aria-hidden=\"true\">{seconds}</svg>",
         longest.ceil() * unit + 2.0
     )
-}
-
-/// Puts values at their `{{names}}`. Values are HTML.
-pub(super) fn fill(template: &str, values: &[(&str, &str)]) -> String {
-    values
-        .iter()
-        .fold(template.to_owned(), |html, (name, value)| {
-            html.replace(&format!("{{{{{name}}}}}"), value)
-        })
-}
-
-pub(super) fn escape(text: &str) -> String {
-    text.replace('&', "&amp;")
-        .replace('<', "&lt;")
-        .replace('>', "&gt;")
-        .replace('"', "&quot;")
 }
 
 fn capital(text: &str) -> String {

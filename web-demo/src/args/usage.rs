@@ -1,0 +1,76 @@
+//! What the tool can be asked for, in words and as a table.
+
+/// What `backcut help` prints.
+pub(crate) const USAGE: &str = "\
+backcut — a written set play that moves truthfully
+
+  backcut check FILE… [--json] [--strict]  what is wrong with set files, and what a coach would stop
+  backcut time FILE [--json]               when everything happens, and what holds it up
+  backcut looks FILE [--json]              what the set yields against each coverage, seconds open
+  backcut frames FILE --fps N              every player and the ball, as JSON Lines
+  backcut draw FILE --at SECONDS [-o OUT]  one instant as a picture (SVG)
+  backcut draw FILE --beat N [-o OUT]      one beat with its trails as a picture (SVG)
+  backcut show FILE [--port N]             a page of the file; reloads when you save
+  backcut page FILE… [-o OUT]              one file that plays without a network, and can be printed (HTML)
+  backcut site SOURCE OUT                  the demo playbook, from SOURCE/sets and SOURCE/site
+  backcut serve DIR [--port N]             a folder of pages on a local address
+  backcut schema                           the JSON Schema of a set file
+
+FILE may be - for standard input (not for show).
+
+  --court NAME   fiba, nba, wnba, ncaa-men, ncaa-women, nfhs      instead of the file's
+  --level NAME   elite, elite women, adult, high school, u14, u12, recreational
+  --mirror       left and right exchanged
+  --coverage C   looks: only this one, or all (else all); frames, draw, page: with defenders X1 to X5;
+                 check: what is found against it (else the file's, else chase). chase, over, through, under,
+                 top-lock, switch, show, drop, ice, blitz, weak-side-tag
+  --strict       check: a violation counts as a fault
+  --dark         draw: for a dark page
+  --beat N       page: the beat that is drawn before anything moves (else 1)
+  --title WORDS  page: its title (else the set's)
+  --base URL     site: the address it will have, for those who link to it
+  --width PX     draw: width of the picture
+
+Exit status: 0 clean, 1 faults in the input, 2 wrong use.
+";
+
+/// The options that `command` takes.
+pub(super) fn options(command: &str) -> &'static [&'static str] {
+    match command {
+        "check" => &[
+            "--json",
+            "--strict",
+            "--coverage",
+            "--court",
+            "--level",
+            "--mirror",
+        ],
+        "time" => &["--json", "--court", "--level", "--mirror"],
+        "looks" => &["--json", "--coverage", "--court", "--level", "--mirror"],
+        "frames" => &["--fps", "--coverage", "--court", "--level", "--mirror"],
+        "draw" => &[
+            "--at",
+            "--beat",
+            "-o",
+            "--width",
+            "--dark",
+            "--coverage",
+            "--court",
+            "--level",
+            "--mirror",
+        ],
+        "page" => &[
+            "--title",
+            "--beat",
+            "-o",
+            "--coverage",
+            "--court",
+            "--level",
+            "--mirror",
+        ],
+        "show" => &["--port", "--court", "--level", "--mirror"],
+        "site" => &["--base"],
+        "serve" => &["--port"],
+        _ => &[],
+    }
+}
