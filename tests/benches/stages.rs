@@ -109,7 +109,6 @@ fn showing(play: &Play) -> io::Result<()> {
     row("svg of a beat", || {
         play.beat_poster(1, WIDTH, &Palette::print())
     })?;
-    row("five who chase", || play.defence(Coverage::Chase))?;
     let defence = play.defence(Coverage::Chase);
     row("state of all ten", || {
         let t = t();
@@ -117,6 +116,18 @@ fn showing(play: &Play) -> io::Result<()> {
         let five = PlayerId::ALL.map(|man| defence.state(man, t));
         (frame.ball.z, five)
     })
+}
+
+/// A demo set of ten seconds under one coverage, and what it leaves open.
+fn defending() -> Result<(), Box<dyn Error>> {
+    let ten = include_bytes!("../../web-demo/sets/tidepool.json");
+    let play = Play::open(ten, &Options::default()).map_err(|faults| faults.to_string())?;
+    let seconds = play.timeline().duration();
+    assert!((9.8..10.2).contains(&seconds), "{seconds} s");
+    row("ten seconds: five", || play.defence(Coverage::Chase))?;
+    let defence = play.defence(Coverage::Chase);
+    row("ten seconds: looks", || play.looks(&defence))?;
+    Ok(())
 }
 
 fn main() -> Result<(), Box<dyn Error>> {
@@ -132,5 +143,6 @@ fn main() -> Result<(), Box<dyn Error>> {
     )?;
     compiling()?;
     showing(&play)?;
+    defending()?;
     Ok(())
 }
