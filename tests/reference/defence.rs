@@ -122,7 +122,30 @@ fn under_gives_up_the_shot_behind_the_screen_and_stops_the_curl() {
 }
 
 #[test]
-fn top_lock_opens_the_backdoor() {
+fn who_is_top_locked_and_cuts_backdoor_is_more_open() {
+    // 3 refuses the screen that X3 keeps 3 off, and goes to the ring behind X3's back.
+    let play = open(&json!({ "backcut": 1, "title": "Locked", "players": {
+        "1": {"at": "top", "ball": true}, "2": {"at": "left wing"}, "3": {"at": "right corner"},
+        "4": {"at": "left corner"}, "5": {"at": "right elbow"} },
+      "beats": [ { "actions": [
+        { "who": 1, "do": "dribble", "to": "right slot" },
+        { "who": 5, "do": "screen", "kind": "pin-down", "for": 3, "at": [4.6, 2.4] },
+        { "who": 3, "do": "cut", "kind": "reject", "off": 5, "to": "rim", "pace": "sprint" },
+        { "who": 1, "do": "pass", "kind": "bounce", "to": 3 } ] } ] }));
+    let [chase, lock] = [Coverage::Chase, Coverage::TopLock].map(|c| {
+        let defence = play.defence(c);
+        let catch = last(&play, &defence, 3, Chance::Catch);
+        (apart(&play, &defence, 3, 3, catch.t), catch.open)
+    });
+    assert!(lock.0 > chase.0 + 1.0, "X3 is nearer: {lock:?} {chase:?}");
+    assert!(
+        lock.1 > chase.1 + 0.05,
+        "no longer open: {lock:?} {chase:?}"
+    );
+}
+
+#[test]
+fn top_lock_stands_between_the_man_and_the_screen() {
     let play = open(&pin_down(json!("top")));
     let cut = play
         .timeline()
