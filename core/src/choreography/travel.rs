@@ -13,7 +13,7 @@ use crate::set::{Action, ActionId, Edge, Kind, OffSide, PlayerId, Verb, Via};
 use alloc::vec::Vec;
 
 /// Metres of the slow steps of a change of pace: 0.3 to 0.5 s at a walk. Common practice, no source.
-const SLOW: f64 = 0.6;
+const SLOW: f64 = 0.45;
 
 /// Something a way goes by, before it is known on which side.
 enum Seed {

@@ -22,6 +22,28 @@ fn a_hesitation_slows_and_goes_again() {
 }
 
 #[test]
+fn a_hesitation_is_slow_for_three_to_five_tenths() {
+    for (level, to) in [
+        ("adult", "low paint"),
+        ("adult", "nail"),
+        ("u14", "low paint"),
+    ] {
+        let text = format!(
+            r#"{{"backcut": 1, "title": "T", "level": "{level}", "players": {{{FIVE}}}, "beats": [{{"actions": [
+                {{"who": 1, "do": "dribble", "kind": "hesitation", "to": "{to}"}}]}}]}}"#
+        );
+        let play = Play::open(text.as_bytes(), &Options::default()).unwrap();
+        let d = row(&play, (0, 0));
+        let from = d.at(Edge::Plant).unwrap() - 0.02;
+        // A walk with the ball, a little below its top at both ends.
+        let slow = (0..200).map(|i| from + 0.005 * f64::from(i));
+        let slow = slow.filter(|t| speed(&play, 1, *t) < 1.45).count();
+        let slow = 0.005 * slow as f64;
+        assert!((0.3..=0.5).contains(&slow), "{level} {to}: {slow}");
+    }
+}
+
+#[test]
 fn a_crossover_changes_direction_at_a_plant() {
     let play = open(
         FIVE,
