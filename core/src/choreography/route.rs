@@ -275,7 +275,14 @@ pub(super) fn set_up_point(
         let (a, b) = (turned(deg), turned(-deg));
         // Toward the ring first: the defender is led into the traffic.
         let near = |p: &Point| p.to_vec2().hypot2();
-        let (p, q) = if near(&a) <= near(&b) { (a, b) } else { (b, a) };
+        let (na, nb) = (near(&a), near(&b));
+        // Two as near go inward, which a mirrored set mirrors.
+        let first = if (na - nb).abs() < 1e-9 {
+            a.x.abs() <= b.x.abs()
+        } else {
+            na < nb
+        };
+        let (p, q) = if first { (a, b) } else { (b, a) };
         [p, q]
             .into_iter()
             .find(|c| court.in_bounds(*c, LINE) && others(*c))

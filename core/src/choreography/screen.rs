@@ -194,7 +194,14 @@ pub(super) fn round_wall(
     let across = direction(a.at - b.at).unwrap_or(Vec2::new(1.0, 0.0));
     let (p, q) = (a.at + across * gap, b.at - across * gap);
     let way = |e: Point| distance(from, e) + distance(e, to);
-    let first = on_side(side, p, q).unwrap_or_else(|| way(p) < way(q));
+    let first = on_side(side, p, q).unwrap_or_else(|| {
+        let (wp, wq) = (way(p), way(q));
+        if (wp - wq).abs() < 1e-6 {
+            on_side(Some(OffSide::Over), p, q).unwrap_or(true)
+        } else {
+            wp < wq
+        }
+    });
     (if first { p } else { q }, -unit(a.facing))
 }
 
