@@ -1,5 +1,12 @@
 //! What `backcut page` and `backcut site` write for those who put sets on pages and link to them.
 //! How it plays is tested in browsers; here no built package is needed.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    reason = "a test stops at what it cannot read"
+)]
 
 use serde_json::Value;
 use std::fs;
