@@ -25,6 +25,8 @@ const BROUGHT: f64 = 0.5;
 /// From memory (standing); common practice, no source (the rest).
 const SHOULDER: (f64, f64) = (0.45, 0.82);
 const HOP: f64 = 0.15;
+/// A look is shown for so long from its instant, seconds: long enough to be read in passing.
+const STANDS: f64 = 0.6;
 /// Instants of a flight at which hands are looked for.
 const SAMPLES: u8 = 20;
 
@@ -72,6 +74,18 @@ pub enum Chance {
     Finish,
 }
 
+impl Chance {
+    /// Its stable name.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Catch => "catch",
+            Self::Drive => "drive",
+            Self::Finish => "shot",
+        }
+    }
+}
+
 /// One chance.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Look {
@@ -101,6 +115,12 @@ pub struct Look {
 }
 
 impl Look {
+    /// Whether it is on at `t` seconds: it is measured at its instant, and shown for a little longer.
+    #[must_use]
+    pub fn is_on(&self, t: f64) -> bool {
+        (0.0..=STANDS).contains(&(t - self.t))
+    }
+
     /// Whether a defender is near enough to contest at once.
     #[must_use]
     pub fn contested(&self) -> bool {

@@ -9,7 +9,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use backcut::fault::Faults;
 use backcut::findings::{Finding, Search, Settings};
-use backcut::looks::{Chance, Look};
+use backcut::looks::Look;
 use backcut::scene::Flag;
 use backcut::set::{Coverage, PlayerId};
 use backcut::words;
@@ -107,6 +107,14 @@ impl Play {
         self.listed(&self.judged.looks)
     }
 
+    /// The look that is on at `t`, in words, if one is.
+    #[wasm_bindgen(js_name = lookOn)]
+    #[must_use]
+    pub fn look_on(&self, t: f64) -> Option<String> {
+        let look = self.judged.looks.iter().find(|l| l.is_on(t));
+        look.map(|l| words::look(l, self.core.set()))
+    }
+
     /// The looks against another coverage, by name: one row of the outcome table. What is on the
     /// floor stays.
     ///
@@ -188,7 +196,7 @@ impl Play {
         let object = Object::new();
         set(&object, "t", l.t.into());
         set(&object, "who", l.who.number().into());
-        set(&object, "chance", chance(l.chance).into());
+        set(&object, "chance", l.chance.name().into());
         set(&object, "separation", l.separation.into());
         set(&object, "open", l.open.into());
         set(&object, "needs", l.needs.into());
@@ -198,14 +206,6 @@ impl Play {
         set(&object, "title", words::chance(l).into());
         set(&object, "text", words::look(l, self.core.set()).into());
         object.into()
-    }
-}
-
-fn chance(chance: Chance) -> &'static str {
-    match chance {
-        Chance::Catch => "catch",
-        Chance::Drive => "drive",
-        Chance::Finish => "shot",
     }
 }
 

@@ -10,9 +10,8 @@ mod full {
     use super::Verdict;
     use alloc::vec::Vec;
     use backcut::defence::Defence;
-    use backcut::findings::{Finding, Search};
+    use backcut::findings::{Finding, Search, together};
     use backcut::looks::Look;
-    use backcut::math::sort_short;
     use backcut::scene::Flag;
 
     /// Grows as it is asked for.
@@ -36,16 +35,13 @@ mod full {
             self.timing
         }
 
-        /// Collects what was found, with the cures so far, in time order.
+        /// Collects what was found, with the cures so far.
         pub(crate) fn gather(&mut self) {
-            self.findings.clear();
-            if !self.on {
-                return;
-            }
-            for search in [&self.own, &self.against].into_iter().flatten() {
-                self.findings.extend_from_slice(search.found());
-            }
-            sort_short(&mut self.findings, |a, b| a.t.total_cmp(&b.t));
+            let found = |search: &Option<Search>| {
+                let search = search.as_ref().filter(|_| self.on);
+                search.map_or_else(Vec::new, |s| s.found().to_vec())
+            };
+            self.findings = together(found(&self.own), found(&self.against));
         }
 
         pub(crate) fn verdict(&self) -> Option<Verdict<'_>> {

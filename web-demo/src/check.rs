@@ -3,7 +3,7 @@
 use crate::Failure;
 use crate::args::{Overrides, Source};
 use backcut::fault::{Faults, Place};
-use backcut::findings::{Finding, Settings, Severity};
+use backcut::findings::{Finding, Settings, Severity, together};
 use backcut::play::Play;
 use backcut::set::Coverage;
 use serde::Serialize;
@@ -79,10 +79,8 @@ pub(crate) fn run(
 fn judged(play: &Play, coverage: Option<Coverage>) -> Vec<Finding> {
     let settings = Settings::default();
     let coverage = coverage.or(play.set().defence.all).unwrap_or_default();
-    let mut all = play.findings(&settings);
-    all.extend(play.findings_against(&play.defence(coverage), &settings));
-    all.sort_by(|a, b| a.t.total_cmp(&b.t));
-    all
+    let against = play.findings_against(&play.defence(coverage), &settings);
+    together(play.findings(&settings), against)
 }
 
 fn violates(finding: &Finding) -> bool {

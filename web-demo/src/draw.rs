@@ -2,7 +2,7 @@
 
 use crate::Failure;
 use crate::args::{Moment, Overrides, Picture};
-use backcut::findings::Settings;
+use backcut::findings::{Settings, together};
 use backcut::play::Play;
 use backcut::scene::{Flag, Verdict};
 use backcut::set::Coverage;
@@ -60,10 +60,13 @@ pub(crate) fn paint(
                 return Ok(play.poster(None, t, width, palette));
             };
             let defence = play.defence(coverage);
-            let (looks, findings) = (play.looks(&defence), play.findings(&Settings::default()));
+            // Flags only: what could be done about it is not drawn.
+            let settings = Settings::default();
+            let found = |defence| play.search(defence, &settings).found().to_vec();
+            let findings = together(found(None), found(Some(&defence)));
             let verdict = Verdict {
                 defence: Some(&defence),
-                looks: &looks,
+                looks: &play.looks(&defence),
                 flags: &Flag::of(&findings),
             };
             Ok(play.poster(Some(&verdict), t, width, palette))

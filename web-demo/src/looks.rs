@@ -2,9 +2,10 @@
 
 use crate::Failure;
 use crate::args::{Overrides, Source};
-use backcut::looks::{Chance, Look, Openness, Outcome};
+use backcut::looks::{Look, Outcome};
 use backcut::play::Play;
 use backcut::set::Coverage;
+use backcut::words;
 use serde::Serialize;
 use std::io::{self, Write};
 
@@ -82,32 +83,19 @@ fn cell(look: &Look) -> Cell {
             u32::from(look.action.beat) + 1,
             u32::from(look.action.action) + 1
         ),
-        chance: chance(look),
+        chance: look.chance.name(),
         who: look.who.number(),
         t: look.t,
         x: look.at.x,
         y: look.at.y,
         separation: look.separation,
-        openness: match look.openness() {
-            Openness::VeryTight => "very tight",
-            Openness::Tight => "tight",
-            Openness::Open => "open",
-            Openness::WideOpen => "wide open",
-        },
+        openness: words::openness(look.openness()),
         contested: look.contested(),
         nearest: look.nearest.map(|p| format!("X{}", p.number())),
         open: look.open,
         needs: look.needs,
         // No hand can reach the ball: no number stands for that in JSON.
         lane: look.lane.filter(|lane| lane.is_finite()),
-    }
-}
-
-fn chance(look: &Look) -> &'static str {
-    match look.chance {
-        Chance::Catch => "catch",
-        Chance::Drive => "drive",
-        Chance::Finish => "shot",
     }
 }
 
@@ -121,7 +109,7 @@ fn write_table(out: &mut dyn Write, play: &Play, outcomes: &[Outcome]) -> io::Re
     }
     let heads: Vec<String> = looks
         .iter()
-        .map(|l| format!("{} {} at {:.1}", l.who.number(), chance(l), l.t))
+        .map(|l| format!("{} {} at {:.1}", l.who.number(), l.chance.name(), l.t))
         .collect();
     write!(out, "\n{:14}", "")?;
     for head in &heads {

@@ -106,6 +106,14 @@ fn judge(case: &Case<'_>) -> Vec<Finding> {
     found
 }
 
+/// What is found whoever defends and what five show, as one list in time order.
+#[must_use]
+pub fn together(mut own: Vec<Finding>, against: Vec<Finding>) -> Vec<Finding> {
+    own.extend(against);
+    in_order(&mut own);
+    own
+}
+
 /// By time; the heavier first where two are at one.
 fn in_order(found: &mut [Finding]) {
     sort_short(found, |a, b| {

@@ -15,8 +15,6 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use core::f64::consts::TAU;
 
-/// A look stands for so long at its catch, seconds.
-const STANDS: f64 = 0.6;
 /// A flag is raised so long before what it marks, and stays so long after, seconds.
 const BEFORE: f64 = 0.3;
 const AFTER: f64 = 0.8;
@@ -134,8 +132,7 @@ impl Verdict<'_> {
     pub(super) fn marks(&self, stage: &Stage<'_>, out: &mut Vec<Item>) {
         let bodies = self.bodies(stage);
         if let Some(defence) = self.defence {
-            let now = |l: &&Look| (0.0..=STANDS).contains(&(stage.t - l.t));
-            for look in self.looks.iter().filter(now) {
+            for look in self.looks.iter().filter(|l| l.is_on(stage.t)) {
                 dimension::look(look, defence, stage, &bodies, out);
             }
         }
@@ -274,12 +271,12 @@ mod tests {
         let (defence, looks) = simulated(&played);
         let look = looks.iter().find(|l| l.who == p(3)).unwrap();
         let measured = |t: f64| {
-            let scene = drawn(&played, &verdict(&defence, &looks, &[]), t, 760.0);
+            let only = [*look];
+            let scene = drawn(&played, &verdict(&defence, &only, &[]), t, 760.0);
             texts(&scene).iter().any(|t| t.ends_with(" m"))
         };
-        assert!(measured(look.t + 0.1));
-        assert!(!measured(look.t + 1.0) || looks.len() > 1);
-        assert!(!measured(0.05));
+        assert!(measured(look.t) && measured(look.t + 0.5));
+        assert!(!measured(look.t - 0.1) && !measured(look.t + 0.7));
     }
 
     #[test]
