@@ -1,20 +1,11 @@
 // The element's life in a page: loading, faults, moves, sizes, company.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { SET, TAG, event, pixels, property, refined, start } from "./page.mjs";
+import { test } from "node:test";
+import { SET, TAG, event, inBrowser, pixels, property, refined } from "./page.mjs";
 
-let browser;
-before(async () => {
-  browser = await start();
-});
-after(() => browser.stop());
-
-async function open(t, options) {
-  const opened = await browser.open(options);
-  t.after(() => opened.page.close());
-  return opened;
-}
+const browser = inBrowser();
+const { open } = browser;
 
 test("it works under a strict policy without one violation", async (t) => {
   const { page, problems } = await open(t);
@@ -369,6 +360,36 @@ test("a link in the article moves the set it names, and pauses it", async (t) =>
   await page.waitForFunction(() => document.querySelector("backcut-set").currentTime === 1.5);
   await page.getByText("elsewhere").click();
   assert.equal(await property(page, "currentTime"), 1.5);
+});
+
+test("a link to a set that cannot be shown throws nothing into the page", async (t) => {
+  const body =
+    '<a href="#broken&t=1">there</a><backcut-set id="broken" src="/wrong.json"></backcut-set>';
+  const { page, problems } = await open(t, { body, wait: false });
+  await page.getByRole("alert").waitFor();
+  await page.evaluate(() =>
+    document
+      .querySelector("backcut-set")
+      .play()
+      .catch(() => {}),
+  );
+  // Its links are followed once the page has had a set that can be shown.
+  await page.evaluate(() => {
+    const set = document.createElement("backcut-set");
+    set.src = "/told.json";
+    document.querySelector("main").append(set);
+    return set.ready;
+  });
+  await page.waitForFunction(() =>
+    document.querySelectorAll("backcut-set")[1].shadowRoot.querySelector(".sheet"),
+  );
+  await page.evaluate(() => {
+    const followed = (resolve) => addEventListener("hashchange", () => setTimeout(resolve));
+    globalThis.followed = new Promise(followed);
+  });
+  await page.getByText("there").click();
+  await page.evaluate(() => globalThis.followed);
+  assert.deepEqual(problems, []);
 });
 
 test("a page that is opened by such a link starts there", async (t) => {

@@ -1,5 +1,8 @@
 // Opens pages with sets on them in Chromium.
 
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { after, before } from "node:test";
 import { chromium } from "playwright-core";
 import { browser as installed } from "../../.ci/setup.mjs";
 import { serve } from "./server.mjs";
@@ -73,6 +76,34 @@ export async function start() {
     },
     open: (options) => open(browser, server, options),
   };
+}
+
+/** A browser for all tests of a file, and how each opens pages that close with it. */
+export function inBrowser() {
+  let browser;
+  before(async () => {
+    browser = await start();
+  });
+  after(() => browser.stop());
+  return {
+    get server() {
+      return browser.server;
+    },
+    async open(t, options) {
+      const opened = await browser.open(options);
+      t.after(() => opened.page.close());
+      return opened;
+    },
+  };
+}
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/** What an audit of accessibility finds in the sets of a page; empty is good. */
+export async function audit(page) {
+  await page.evaluate(AXE);
+  const { violations } = await page.evaluate(() => globalThis.axe.run("backcut-set"));
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html).join(" ")}`);
 }
 
 let pages = 0;

@@ -1,18 +1,9 @@
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { TAG, event, pixels, property, start } from "./page.mjs";
+import { test } from "node:test";
+import { TAG, event, inBrowser, pixels, property } from "./page.mjs";
 
-let browser;
-before(async () => {
-  browser = await start();
-});
-after(() => browser.stop());
-
-async function open(t, options) {
-  const opened = await browser.open(options);
-  t.after(() => opened.page.close());
-  return opened;
-}
+const browser = inBrowser();
+const { open } = browser;
 
 const button = (page, name) => page.getByRole("button", { name, exact: true });
 

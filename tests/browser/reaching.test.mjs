@@ -1,24 +1,10 @@
 // Mouse, finger, keyboard and assistive technology.
 
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { after, before, test } from "node:test";
-import { TAG, property, start } from "./page.mjs";
+import { test } from "node:test";
+import { TAG, audit, inBrowser, property } from "./page.mjs";
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-
-let browser;
-before(async () => {
-  browser = await start();
-});
-after(() => browser.stop());
-
-async function open(t, options) {
-  const opened = await browser.open(options);
-  t.after(() => opened.page.close());
-  return opened;
-}
+const { open } = inBrowser();
 
 test("dragging in the strip scrubs, and the slider says where", async (t) => {
   const { page } = await open(t);
@@ -151,10 +137,7 @@ for (const [width, colorScheme] of [
 ]) {
   test(`an audit finds nothing at ${width} px, ${colorScheme}`, async (t) => {
     const { page } = await open(t, { viewport: { width, height: 900 }, colorScheme, body: TAG });
-    await page.evaluate(AXE);
-    const { violations } = await page.evaluate(() => globalThis.axe.run("backcut-set"));
-    const told = violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html).join(" ")}`);
-    assert.deepEqual(told, []);
+    assert.deepEqual(await audit(page), []);
   });
 }
 

@@ -1,28 +1,16 @@
 // What a reader does about words, close-ups, low windows and paper.
 
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { after, before, test } from "node:test";
-import { SET, TAG, event, pixels, property, refined, start } from "./page.mjs";
+import { test } from "node:test";
+import { SET, TAG, audit, event, inBrowser, pixels, property, refined } from "./page.mjs";
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const HANDOFF = '<backcut-set src="/web-demo/sets/breakwater.json"></backcut-set>';
 /** Its words are there from the start, and with them its height. */
 const TOLD = TAG.replace("set.json", "told.json");
 const PHONE = { width: 390, height: 844 };
 
-let browser;
-before(async () => {
-  browser = await start();
-});
-after(() => browser.stop());
-
-async function open(t, options) {
-  const opened = await browser.open(options);
-  t.after(() => opened.page.close());
-  return opened;
-}
+const browser = inBrowser();
+const { open } = browser;
 
 const button = (page, name) => page.getByRole("button", { name, exact: true });
 
@@ -151,15 +139,10 @@ test("while it is large bodies are true, and the words beside the key say so", a
 test("an audit finds nothing with the close-up small or large and all unrolled", async (t) => {
   const { page } = await openHandoff(t);
   await button(page, "More").click();
-  await page.evaluate(AXE);
   for (const name of ["large", "the whole court"]) {
     const closeUp = button(page, `Close-up: show ${name}`);
     assert.equal(await closeUp.isVisible(), true);
-    const { violations } = await page.evaluate(() => globalThis.axe.run("backcut-set"));
-    assert.deepEqual(
-      violations.map(({ id }) => id),
-      [],
-    );
+    assert.deepEqual(await audit(page), []);
     await closeUp.click();
   }
 });

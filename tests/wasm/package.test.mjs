@@ -35,6 +35,15 @@ test("each module names exactly the files that it loads", () => {
   assert.deepEqual(files(fullModule), new Set([fullWasm]));
 });
 
+test("no module asks a browser for vectors", () => {
+  // The square root is written as one of two numbers at once (f64x2.sqrt, 0xfd 0xef 0x01), and the
+  // compiler is trusted to make it one of one (f64.sqrt, 0x9f).
+  for (const name of [firstWasm, fullWasm]) {
+    const bytes = readFileSync(new URL(name, pkg));
+    assert.equal(bytes.indexOf(Buffer.from([0xfd, 0xef, 0x01])), -1, name);
+  }
+});
+
 test("nothing in it is evaluated from text, and no address is built in", () => {
   for (const name of ["backcut.js", lateModule, fullModule]) {
     const text = readFileSync(new URL(name, pkg), "utf8");

@@ -25,7 +25,8 @@ async function follow() {
   if (!set || set.localName !== TAG || rest.length === 0) return;
   const element = /** @type {BackcutSet} */ (set);
   const view = new URLSearchParams(rest.join("&"));
-  await element.ready;
+  // Where it cannot be shown there is nothing to move.
+  if (!(await element.ready.then(() => true).catch(() => false))) return;
   element.pause();
   for (const name of ["coverage", "follow"]) {
     const value = view.get(name);

@@ -2,20 +2,24 @@
  * The custom element: its life in the page, its attributes, its events.
  */
 
+import { commandsOf } from "./commands.js";
+import { maskOf } from "./controls/follow.js";
 import { SetError } from "./fault.js";
 import { onKey } from "./keys.js";
+import { whenIdle, withResolvers } from "./later.js";
 import { loadFull, loadLate, loadModule } from "./load.js";
 import { run, stop, unwatch, watch } from "./loop.js";
-import { ATTRIBUTE, EVENT, FRAME } from "./names.js";
+import { ATTRIBUTE, EVENT } from "./names.js";
+import { Opened } from "./opened.js";
 import { Player } from "./player.js";
 import { Reader } from "./reader.js";
+import { fileOf } from "./setfile.js";
 import { listen } from "./surroundings.js";
 import { sheetOf, styles } from "./styles.js";
 import { isTold } from "./told.js";
-import { FrameView } from "./view.js";
 
-/** @import { Commands } from "./reader.js" */
-/** @import { Finding, Look, Module, OpenSet } from "./load.js" */
+/** @import { PromiseWithResolvers } from "./later.js" */
+/** @import { Finding, Look, Module } from "./load.js" */
 /** @import { EventName } from "./names.js" */
 
 /** So long nothing is said about a set that is on its way, milliseconds. */
@@ -49,11 +53,7 @@ export class BackcutSet extends Base {
 
   #player = new Player((name) => this.#onPlayer(name));
   #reader;
-  #module = /** @type {Module | undefined} */ (undefined);
-  #play = /** @type {OpenSet | undefined} */ (undefined);
-  /** The set file that is open. */
-  #file = /** @type {Uint8Array | undefined} */ (undefined);
-  #view = /** @type {FrameView | undefined} */ (undefined);
+  #opened = new Opened();
   #error = /** @type {SetError | null} */ (null);
   #ready = /** @type {PromiseWithResolvers | undefined} */ (undefined);
   /** Ends the load that is under way. */
@@ -72,10 +72,21 @@ export class BackcutSet extends Base {
     super();
     const root = this.attachShadow({ mode: "open" });
     root.adoptedStyleSheets = [styles()];
-    this.#reader = new Reader(this, this.#player, this.#commands());
+    const ask = commandsOf(this, {
+      player: this.#player,
+      reader: () => this.#reader,
+      paint: (act) => this.#guarded(act),
+      scrub: (on) => {
+        this.#scrubbing = on;
+        this.#settle();
+      },
+      judge: () => this.#judge(),
+      goFull: () => this.#goFull(),
+    });
+    this.#reader = new Reader(this, this.#player, ask);
     root.append(this.#reader.node);
     root.addEventListener("keydown", (event) => {
-      if (event instanceof KeyboardEvent) onKey(event, this.#commands());
+      if (event instanceof KeyboardEvent) onKey(event, ask);
     });
   }
 
@@ -203,13 +214,13 @@ export class BackcutSet extends Base {
 
   /** The chances against the defence on the floor; null before that is there. @returns {Look[] | null} */
   get looks() {
-    const play = this.#play;
+    const { play } = this.#opened;
     return play && "looks" in play && this.coverage ? play.looks : null;
   }
 
   /** What was found; null before that is known. @returns {Finding[] | null} */
   get findings() {
-    const play = this.#play;
+    const { play } = this.#opened;
     return play && "findings" in play && this.notes ? play.findings : null;
   }
 
@@ -276,9 +287,7 @@ export class BackcutSet extends Base {
    * @returns {Float32Array | null}
    */
   get frame() {
-    if (!this.#play || !this.#view) return null;
-    this.#play.frame(this.#player.time);
-    return this.#view.of(this.#play);
+    return this.#opened.frame(this.#player.time);
   }
 
   // -- loading --------------------------------------------------------------------------------
@@ -296,10 +305,10 @@ export class BackcutSet extends Base {
     signal.addEventListener("abort", () => clearTimeout(patience));
     try {
       // Both at once: on a phone each wait for the other would be a round trip.
-      const [module, bytes] = await Promise.all([loadModule(), this.#bytes(signal)]);
+      const [module, bytes] = await Promise.all([loadModule(), fileOf(this, this.src, signal)]);
       if (signal.aborted) return;
       try {
-        this.#open((this.#module ??= module), bytes);
+        this.#open((this.#opened.module ??= module), bytes);
       } catch (reason) {
         // The first module refuses without a word; the full one says why.
         if (reason !== undefined) throw reason;
@@ -327,30 +336,19 @@ export class BackcutSet extends Base {
       const late = await loadLate().catch(() => undefined);
       if (late) {
         this.#reader.refine(late);
-        const sheets = this.shadowRoot?.adoptedStyleSheets ?? [];
-        const more = late.lateStyles(sheetOf);
-        if (!sheets.includes(more)) sheets.push(more);
+        if (this.shadowRoot) late.lateStyles(this.shadowRoot, sheetOf);
         late.followLinks();
         late.keepTogether();
       }
       this.#guarded(() => this.#reader.recolour());
-      if (this.#play === play && (!isTold(play) || this.#judging)) this.#goFull();
+      if (this.#opened.play === play && (!isTold(play) || this.#judging)) this.#goFull();
     });
   }
 
   /** @param {Module} module @param {Uint8Array} bytes */
   #show(module, bytes) {
-    const court = this.getAttribute(ATTRIBUTE.court);
-    const level = this.getAttribute(ATTRIBUTE.level);
-    // More is refused anyway, and need not be copied to be refused.
-    const enough = bytes.subarray(0, module.byteLimit() + 1);
-    const play = module.Play.open(enough, court, level, this.hasAttribute(ATTRIBUTE.mirrored));
-    this.#play?.free();
-    this.#play = play;
-    this.#module = module;
-    this.#file = bytes;
-    this.#view = new FrameView(module.memory);
-    this.#applyJudging(play);
+    const play = this.#opened.open(module, bytes, this);
+    this.#askJudging();
     this.#reader.show(module, play);
     this.#guarded(() => this.#reader.layout());
     return play;
@@ -360,38 +358,29 @@ export class BackcutSet extends Base {
     return this.coverage !== "" || this.notes || this.#reader.timing;
   }
 
-  /** Puts the defence on the floor that is asked for, and flags what is found. @param {OpenSet} play */
-  #applyJudging(play) {
-    if (!("defend" in play)) return;
-    play.defend(this.coverage || undefined);
-    play.judge(this.notes);
-    play.showTiming(this.#reader.timing);
-    this.#reader.coverage = this.coverage;
-    this.#reader.notes = this.notes;
+  /** Has the set judged as attributes and reader ask; false where that takes the full module. */
+  #askJudging() {
+    return this.#opened.judge(this, this.#reader.timing);
   }
 
   /** Another defence is asked for, or notes are. */
   #judge() {
-    const play = this.#play;
-    if (!play) return;
-    if (!("defend" in play)) {
-      if (this.#judging) this.#goFull();
-      return;
-    }
+    // What was asked for before may be why there is no set.
+    if (this.#error) return this.#reload();
+    if (!this.#opened.play) return;
     try {
-      this.#applyJudging(play);
+      if (this.#askJudging()) this.#guarded(() => this.#reader.judged());
+      else if (this.#judging) this.#goFull();
     } catch (reason) {
       this.#fail(SetError.from(reason));
-      return;
     }
-    this.#guarded(() => this.#reader.judged());
   }
 
   /** Goes on with the full module; the instant is kept. Without it the set plays on as it is. */
   async #goFull() {
-    const file = this.#file;
+    const { file } = this.#opened;
     const full = await loadFull().catch(() => undefined);
-    if (!full || !file || file !== this.#file || full === this.#module) return;
+    if (!full || !file || file !== this.#opened.file || full === this.#opened.module) return;
     try {
       this.#show(full, file);
     } catch (reason) {
@@ -399,32 +388,15 @@ export class BackcutSet extends Base {
     }
   }
 
-  /** @param {AbortSignal} signal @returns {Promise<Uint8Array>} */
-  async #bytes(signal) {
-    const { src } = this;
-    if (!src) {
-      const inline = this.querySelector('script[type="application/json"]');
-      if (!inline) throw new SetError("The page names no set file.");
-      return new TextEncoder().encode(inline.textContent ?? "");
-    }
-    const response = await fetch(src, { signal }).catch((reason) => {
-      throw new SetError("The set file did not come.", [], 0, reason);
-    });
-    if (!response.ok) throw new SetError(`The set file did not come: ${response.status}.`);
-    return new Uint8Array(await response.arrayBuffer());
-  }
-
   /** @param {SetError} error */
   #fail(error) {
     this.#error = error;
-    this.#play?.free();
-    this.#play = undefined;
-    this.#file = undefined;
+    this.#opened.close();
     this.#player.close(error);
     this.#settle();
     // The empty court is painted by the module too; where it is missing, words must do.
     try {
-      this.#reader.fail(this.#module, error, this.src);
+      this.#reader.fail(this.#opened.module, error, this.src);
     } catch {
       // Said above.
     }
@@ -442,10 +414,7 @@ export class BackcutSet extends Base {
     unwatch(this);
     this.#player.close();
     this.#reader.release();
-    this.#play?.free();
-    this.#play = undefined;
-    this.#file = undefined;
-    this.#view = undefined;
+    this.#opened.close();
   }
 
   // -- playing --------------------------------------------------------------------------------
@@ -484,7 +453,7 @@ export class BackcutSet extends Base {
     try {
       paint();
     } catch (reason) {
-      this.#play = undefined;
+      this.#opened.forget();
       this.#fail(SetError.from(reason));
     }
   }
@@ -493,74 +462,6 @@ export class BackcutSet extends Base {
     if (this.#started || !this.autoplay || !this.#seen || !this.#player.ready) return;
     this.#started = true;
     if (!this.#player.stepwise) this.#player.play();
-  }
-
-  /** @returns {Commands} */
-  #commands() {
-    const player = this.#player;
-    return {
-      toggle: () => (player.paused ? this.play().catch(() => {}) : player.pause()),
-      seek: (time) => player.ready && player.seek(Math.min(time, player.duration)),
-      move: (seconds) => player.ready && player.seek(player.time + seconds),
-      beat: (by) => {
-        if (!player.ready) return;
-        player.step(by);
-        this.#reader.announce();
-      },
-      frame: (by) => {
-        if (!player.ready) return;
-        player.pause();
-        player.seek(player.time + by * FRAME);
-      },
-      rate: (rate) => {
-        player.rate = rate;
-      },
-      follow: (mask) => {
-        this.#reader.follow = mask === this.#reader.follow ? 0 : mask;
-        this.#guarded(() => this.#reader.update());
-      },
-      fullScreen: () => this.#fullScreen(),
-      fold: () => this.#reader.fold(),
-      large: () => this.#guarded(() => this.#reader.enlarge()),
-      captions: () => this.#guarded(() => this.#reader.hush()),
-      coverage: (name) => this.#choose(name),
-      notes: () => {
-        this.notes = !this.notes;
-      },
-      timing: () => {
-        this.#reader.timing = !this.#reader.timing;
-        this.#judge();
-      },
-      look: (coverage, time) => {
-        player.pause();
-        this.coverage = coverage;
-        player.seek(time);
-      },
-      scrub: (on) => {
-        this.#scrubbing = on;
-        this.#settle();
-      },
-    };
-  }
-
-  /** @param {string | null} name of a defence; empty: the set's own, else one that every set can meet */
-  async #choose(name) {
-    if (name === "") await this.#goFull();
-    const play = this.#play;
-    const own = play && "defend" in play && (play.writtenCoverage ?? play.coverages[0]);
-    this.coverage = name === "" ? own || "" : (name ?? "");
-  }
-
-  /** Fills the screen, or the window where an element may not have the screen. */
-  #fullScreen() {
-    if (document.fullscreenElement === this) document.exitFullscreen();
-    else if (this.requestFullscreen) this.requestFullscreen().catch(() => this.#fill());
-    else this.#fill();
-  }
-
-  #fill() {
-    this.#reader.full = this.classList.toggle("full");
-    this.#guarded(() => this.#reader.update());
   }
 
   /** Follows what changes around it. @param {AbortSignal} signal */
@@ -585,31 +486,4 @@ export class BackcutSet extends Base {
     };
     listen(this, to, signal);
   }
-}
-
-/** @typedef {{ promise: Promise<void>, resolve: () => void, reject: (reason: unknown) => void }} PromiseWithResolvers */
-
-/** A promise and its ends; nobody need listen to it. @returns {PromiseWithResolvers} */
-function withResolvers() {
-  let resolve = () => {};
-  let reject = (/** @type {unknown} */ _reason) => {};
-  const promise = /** @type {Promise<void>} */ (
-    new Promise((yes, no) => {
-      resolve = () => yes(undefined);
-      reject = no;
-    })
-  );
-  promise.catch(() => {});
-  return { promise, resolve, reject };
-}
-
-/** @param {() => void} act */
-function whenIdle(act) {
-  (globalThis.requestIdleCallback ?? setTimeout)(act);
-}
-
-/** `"1 4"` as bits, 1 is bit 0; anything else is everybody. @param {string | null} text */
-function maskOf(text) {
-  const numbers = (text ?? "").match(/\b[1-5]\b/g) ?? [];
-  return numbers.reduce((mask, n) => mask | (1 << (Number(n) - 1)), 0);
 }

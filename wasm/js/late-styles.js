@@ -37,6 +37,10 @@ td small { color: var(--_soft); }
 .row .choice.wide-only { flex: none; min-inline-size: 190px; }
 .row .cell.word { flex: none; padding-inline: 14px; }
 
+:host(:fullscreen), :host(.full) { max-inline-size: none; overflow: auto; background: var(--_paper); }
+:host(.full) { position: fixed; inset: 0; max-inline-size: none !important; z-index: 2147483647; }
+:host(:fullscreen) .reader, :host(.full) .reader { border: 0; margin-inline: auto; max-inline-size: max(420px, calc((100vh - 400px) * 1.65)); }
+
 .sheet { display: none; }
 @media print {
   .reader { --_paper: #FFF; --_ink: #000; --_soft: #3A3A3A; }
@@ -54,5 +58,8 @@ td small { color: var(--_soft); }
 
 let sheet = /** @type {CSSStyleSheet | undefined} */ (undefined);
 
-/** The sheet, made when it is first asked for. @param {(css: string) => CSSStyleSheet} sheetOf */
-export const lateStyles = (sheetOf) => (sheet ??= sheetOf(CSS));
+/** Gives an element's tree this look as well. @param {ShadowRoot} root @param {(css: string) => CSSStyleSheet} sheetOf */
+export function lateStyles({ adoptedStyleSheets }, sheetOf) {
+  sheet ??= sheetOf(CSS);
+  if (!adoptedStyleSheets.includes(sheet)) adoptedStyleSheets.push(sheet);
+}

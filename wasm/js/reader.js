@@ -20,6 +20,7 @@ import { captionOf, inWords } from "./told.js";
 
 /** @import { Palette } from "../pkg/raw/backcut.js" */
 /** @import { Late, Module, OpenSet } from "./load.js" */
+/** @import { BackcutSet } from "./element.js" */
 /** @import { Player } from "./player.js" */
 /** @import { SetError } from "./fault.js" */
 
@@ -39,10 +40,8 @@ import { captionOf, inWords } from "./told.js";
  * @property {() => void} large fills the court with the close-up, or shows all of it again
  * @property {() => void} captions shows or hides what the captions say
  * @property {(on: boolean) => void} scrub
- * @property {(name: string | null) => void} coverage a defence by name; `""`: the set's own; null: none
- * @property {() => void} notes shows or hides what was found
+ * @property {() => Promise<void>} goFull goes on with the full module, if that comes
  * @property {() => void} timing shows what holds the set up, or no longer
- * @property {(coverage: string, time: number) => void} look shows an instant against a defence
  */
 
 /**
@@ -63,8 +62,6 @@ import { captionOf, inWords } from "./told.js";
  * @property {boolean} foldable
  * @property {boolean} full
  * @property {boolean} captions
- * @property {string} coverage the defence on the floor; empty: none
- * @property {boolean} notes
  * @property {boolean} timing what holds the set up is shown
  * @property {number} bodyScale how much larger than life bodies are drawn
  */
@@ -77,8 +74,6 @@ const ABOVE_KEY = 10;
 export class Reader {
   follow = 0;
   full = false;
-  coverage = "";
-  notes = false;
   timing = false;
 
   #host;
@@ -123,7 +118,7 @@ export class Reader {
   #fault = new FaultNote();
   node;
 
-  /** @param {Element} host @param {Player} player @param {Commands} ask */
+  /** @param {BackcutSet} host @param {Player} player @param {Commands} ask */
   constructor(host, player, ask) {
     this.#host = host;
     this.#player = player;
@@ -176,7 +171,7 @@ export class Reader {
   /** Takes an open set; it is painted by the next layout. @param {Module} module where it is open @param {OpenSet} play */
   show(module, play) {
     this.#use(module);
-    this.#play = play;
+    this.#hold(play);
     this.#players = play.players;
     const beats = Array.from(play.beatStarts, (_, i) => i);
     this.#titles = beats.map((i) => play.beatTitle(i));
@@ -196,7 +191,7 @@ export class Reader {
     if (this.#late) return;
     this.#late = late;
     this.#sheet = new late.Sheet();
-    this.#judge = new late.Judge(this.#ask);
+    this.#judge = new late.Judge(this.#host, this.#ask);
     const { wide, narrow, words, below } = this.#judge.nodes;
     this.node.append(this.#sheet.node);
     this.#follow.nodes.row.append(...wide);
@@ -205,6 +200,7 @@ export class Reader {
     this.#controls.after(below);
     // It stays the last of its row.
     this.#more.parentElement?.append(this.#more);
+    this.#judge.take(this.#play);
   }
 
   /**
@@ -216,7 +212,7 @@ export class Reader {
    */
   fail(module, error, address) {
     this.#use(module);
-    this.#play = undefined;
+    this.#hold(undefined);
     this.#fault.show(error.message, Math.max(0, error.faults.length + error.more - 1), address);
     this.node.dataset.state = "fault";
     this.#width = 0;
@@ -311,7 +307,7 @@ export class Reader {
     ]) {
       part.update(state);
     }
-    this.#judge?.update(state, this.#play);
+    this.#judge?.update(state);
     this.#strip.tell(state);
     if (this.#play) this.#court.tell(inWords(this.#play, state));
     this.draw();
@@ -340,6 +336,7 @@ export class Reader {
 
   /** The defence is another one, or something was found. */
   judged() {
+    this.#judge?.take(this.#play);
     this.#painted = "";
     this.update();
   }
@@ -390,7 +387,7 @@ export class Reader {
 
   /** Gives all back. */
   release() {
-    this.#play = undefined;
+    this.#hold(undefined);
     this.#palette?.free();
     this.#palette = undefined;
     this.rest();
@@ -414,11 +411,15 @@ export class Reader {
       foldable: this.#foldable,
       full: this.full,
       captions: this.#captions,
-      coverage: this.coverage,
-      notes: this.notes,
       timing: this.timing,
       bodyScale: this.#play?.bodyScale(this.#court.width) ?? 1,
     };
+  }
+
+  /** Another set, or none: nothing may be asked of one that is gone. @param {OpenSet | undefined} play */
+  #hold(play) {
+    this.#play = play;
+    this.#judge?.take(play);
   }
 
   /** Colours belong to the module that paints with them. @param {Module | undefined} module */

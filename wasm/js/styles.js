@@ -145,9 +145,6 @@ header .word { min-block-size: 28px; padding: 0; background-size: 100% 4px !impo
 [data-narrow]:not([data-more]) .words { display: none; }
 [data-narrow] .key { padding-block: 16px 6px; }
 
-:host(:fullscreen), :host(.full) { max-inline-size: none; overflow: auto; background: var(--_paper); }
-:host(.full) { position: fixed; inset: 0; max-inline-size: none !important; z-index: 2147483647; }
-:host(:fullscreen) .reader, :host(.full) .reader { border: 0; margin-inline: auto; max-inline-size: max(420px, calc((100vh - 400px) * 1.65)); }
 @media (forced-colors: active) { button, select { border: 1px solid ButtonText; } }
 `;
 

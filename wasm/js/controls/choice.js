@@ -6,8 +6,9 @@ import { glyph, make } from "../build.js";
  * @param {string} label
  * @param {readonly { value: string, word: string }[]} options
  * @param {(value: string) => void} choose
+ * @param {string} [width] of the reader it is for, as the style names it
  */
-export function choice(label, options, choose) {
+export function choice(label, options, choose, width = "narrow-only") {
   const select = make(
     "select",
     { "aria-label": label },
@@ -16,7 +17,7 @@ export function choice(label, options, choose) {
   select.addEventListener("change", () => choose(select.value));
   const node = make(
     "div",
-    { class: "cell choice narrow-only" },
+    { class: `cell choice ${width}` },
     select,
     glyph("0 0 14 8", "M1 1 L7 7 L13 1", "chevron"),
   );

@@ -9,15 +9,14 @@ import { choice } from "./choice.js";
 import { Notes } from "./notes.js";
 import { Outcomes } from "./outcomes.js";
 
+/** @import { BackcutSet } from "../element.js" */
 /** @import { FullPlay, OpenSet } from "../load.js" */
 /** @import { Commands, State } from "../reader.js" */
 
-const NONE = "Defence none";
-
 export class Judge {
-  #ask;
-  #openers;
-  #lists;
+  #host;
+  #wide;
+  #narrow;
   #notesButton;
   #timingButton;
   #notes;
@@ -26,70 +25,81 @@ export class Judge {
   /** What it adds, by where it stands: in the rows of a wide and of a narrow reader, by the title, below. */
   nodes;
 
-  /** @param {Commands} ask */
-  constructor(ask) {
-    this.#ask = ask;
-    this.#openers = ["wide-only", "narrow-only"].map((width) =>
-      button({ class: `cell word ${width}` }, () => ask.coverage(""), "Defence"),
-    );
-    this.#lists = ["wide-only", "narrow-only"].map((width) => {
-      const list = choice("Defence", [], (name) => ask.coverage(name || null));
-      list.node.className = `cell choice ${width}`;
-      return list;
-    });
-    this.#notesButton = button({ class: "word", "data-word": "Notes" }, () => ask.notes(), "Notes");
+  /** @param {BackcutSet} host @param {Commands} ask */
+  constructor(host, ask) {
+    this.#host = host;
+    this.#wide = this.#defence(ask, "wide-only");
+    this.#narrow = this.#defence(ask, "narrow-only");
+    const toggleNotes = () => {
+      host.notes = !host.notes;
+    };
+    this.#notesButton = button({ class: "word", "data-word": "Notes" }, toggleNotes, "Notes");
     const timing = "What holds it up";
     this.#timingButton = button({ class: "word", "data-word": timing }, () => ask.timing(), timing);
-    this.#notes = new Notes(ask);
-    this.#outcomes = new Outcomes(ask);
-    const [wide, narrow] = [0, 1].map((i) =>
-      [this.#openers[i], this.#lists[i]?.node].filter((node) => node !== undefined),
-    );
-    const below = make("div", { class: "judged" }, this.#notes.node, this.#outcomes.node);
+    this.#notes = new Notes(host, ask);
+    this.#outcomes = new Outcomes(host);
     this.nodes = {
-      wide: wide ?? [],
-      narrow: narrow ?? [],
+      wide: [this.#wide.opener, this.#wide.list.node],
+      narrow: [this.#narrow.opener, this.#narrow.list.node],
       words: [this.#timingButton, this.#notesButton],
-      below,
+      below: make("div", { class: "judged" }, this.#notes.node, this.#outcomes.node),
     };
   }
 
-  /** @param {State} state @param {OpenSet | undefined} play */
-  update(state, play) {
+  /** A button that asks for a defence, and the list that takes its place. @param {Commands} ask @param {string} width */
+  #defence(ask, width) {
+    const open = async () => {
+      await ask.goFull();
+      // The set's own, else one that every set can meet.
+      this.#host.coverage = this.#play?.writtenCoverage ?? this.#play?.coverages[0] ?? "";
+    };
+    const choose = (/** @type {string} */ name) => {
+      this.#host.coverage = name;
+    };
+    return {
+      opener: button({ class: `cell word ${width}` }, open, "Defence"),
+      list: choice("Defence", [], choose, width),
+    };
+  }
+
+  /** Another set, another verdict on it, or none: what was asked of it before is asked anew. @param {OpenSet | undefined} play */
+  take(play) {
     const full = play && "coverages" in play ? play : undefined;
-    if (full !== this.#play) this.#take(full);
-    const { coverage, notes, timing } = state;
+    if (full !== this.#play) {
+      this.#play = full;
+      for (const { list } of [this.#wide, this.#narrow])
+        list.select.replaceChildren(...offered(full));
+      this.#outcomes.take(full);
+    }
+    this.#notes.take(full);
+  }
+
+  /** @param {State} state */
+  update(state) {
+    const { timing } = state;
+    const { coverage, notes } = this.#host;
     this.#notesButton.setAttribute("aria-pressed", String(notes));
     this.#timingButton.setAttribute("aria-pressed", String(timing));
-    const chosen = full !== undefined && (coverage !== "" || this.#lists.some(hasFocus));
-    this.#openers.forEach((opener, i) => {
-      const list = this.#lists[i];
-      if (!list) return;
-      const focused = hasFocus({ select: opener });
+    const controls = [this.#wide, this.#narrow];
+    const choosing = controls.some(({ list }) => list.select.matches(":focus"));
+    const chosen = this.#play !== undefined && (coverage !== "" || choosing);
+    for (const { opener, list } of controls) {
+      const focused = opener.matches(":focus");
       opener.hidden = chosen;
       list.node.hidden = !chosen;
       list.select.value = coverage;
       if (chosen && focused) list.select.focus();
-    });
-    this.#notes.update(state, full);
-    this.#outcomes.update(state, full);
-    this.nodes.below.hidden = !full || (!notes && !timing && coverage === "");
-  }
-
-  /** Another set is open, or none. @param {FullPlay | undefined} play */
-  #take(play) {
-    this.#play = play;
-    const options = [{ value: "", word: NONE }];
-    for (const name of play?.coverages ?? []) {
-      options.push({ value: name, word: `Defence ${play?.coverageTitle(name)}` });
     }
-    for (const { select } of this.#lists) {
-      select.replaceChildren(...options.map(({ value, word }) => make("option", { value }, word)));
-    }
+    this.#notes.update(state);
+    this.#outcomes.update();
+    this.nodes.below.hidden = !this.#play || (!notes && !timing && coverage === "");
   }
 }
 
-/** @param {{ select: HTMLElement }} list */
-function hasFocus({ select }) {
-  return select.getRootNode() instanceof ShadowRoot && select.matches(":focus");
+/** @param {FullPlay | undefined} play */
+function offered(play) {
+  const named = (play?.coverages ?? []).map((name) =>
+    make("option", { value: name }, `Defence ${play?.coverageTitle(name)}`),
+  );
+  return [make("option", { value: "" }, "Defence none"), ...named];
 }

@@ -2,11 +2,10 @@
 
 import { button, glyph, make, write } from "../build.js";
 
-/** @import { FullPlay } from "../load.js" */
+/** @import { BackcutSet } from "../element.js" */
+/** @import { Finding, FullPlay } from "../load.js" */
 /** @import { Commands, State } from "../reader.js" */
 
-/** A look stands for so long, seconds; the picture has the same. */
-const STANDS = 0.6;
 /** So long cures are looked for at a stretch, milliseconds. */
 const SLICE_MS = 4;
 /** By severity: the word, and the flag's shape as on the court. */
@@ -17,6 +16,7 @@ const FLAGS = /** @type {Record<string, [string, string]>} */ ({
 });
 
 export class Notes {
+  #host;
   #ask;
   #look = make("p", { class: "look" });
   #timing = make("p", { class: "fine" }, "In ink: what holds it up. Dots after it: time to spare.");
@@ -27,9 +27,10 @@ export class Notes {
     { class: "fine" },
     "Computed, so likely, never certain: the referee decides what is called, the supervising coach what is run.",
   );
-  #told = "";
-  #last = /** @type {{ state: State, play: FullPlay | undefined } | undefined} */ (undefined);
-  #curing = false;
+  #play = /** @type {FullPlay | undefined} */ (undefined);
+  /** The set whose cures are being looked for. */
+  #curing = /** @type {FullPlay | undefined} */ (undefined);
+  #found = 0;
   node = make(
     "div",
     { class: "notes" },
@@ -40,47 +41,54 @@ export class Notes {
     this.#fine,
   );
 
-  /** @param {Commands} ask */
-  constructor(ask) {
+  /** @param {BackcutSet} host @param {Commands} ask */
+  constructor(host, ask) {
+    this.#host = host;
     this.#ask = ask;
   }
 
-  /** @param {State} state @param {FullPlay | undefined} play */
-  update(state, play) {
-    const { time, paused, notes, coverage, timing } = state;
+  /** @param {FullPlay | undefined} play what was found in it; nothing may be asked of the one before */
+  take(play) {
+    this.#play = play;
+    const found = play?.findings ?? [];
+    this.#show(found);
+    if (play && found.length > 0) this.#cure(play);
+  }
+
+  /** @param {State} state */
+  update({ time, paused, timing }) {
+    const { coverage, notes } = this.#host;
     this.#timing.hidden = !timing;
     this.#fine.hidden = !notes && !coverage;
-    this.#last = { state, play };
-    const on = (/** @type {{ t: number }} */ { t }) => time >= t && time <= t + STANDS;
-    const look = play && paused && coverage ? play.looks.find(on) : undefined;
-    write(this.#look, look?.text ?? "");
-    this.#look.hidden = !look;
     this.#list.hidden = !notes;
-    const found = play && notes ? play.findings : [];
-    this.#none.hidden = !notes || found.length > 0;
-    const told = JSON.stringify(found);
-    if (told === this.#told) return;
-    this.#told = told;
+    this.#none.hidden = !notes || this.#found > 0;
+    const look = paused ? this.#play?.lookOn(time) : undefined;
+    write(this.#look, look ?? "");
+    this.#look.hidden = !look;
+  }
+
+  /** @param {readonly Finding[]} found */
+  #show(found) {
+    this.#found = found.length;
     this.#list.replaceChildren(...found.map((finding) => this.#item(finding)));
-    if (play && found.length > 0) this.#cure(play);
   }
 
   /** Lets cures be looked for in slices, so that nothing stutters; shows them once all are there. @param {FullPlay} play */
   async #cure(play) {
-    if (this.#curing) return;
-    this.#curing = true;
+    if (this.#curing === play) return;
+    this.#curing = play;
     for (let more = true; more;) {
       await new Promise((resolve) => setTimeout(resolve));
-      if (this.#last?.play !== play || !this.node.isConnected) break;
+      if (this.#play !== play) break;
       const start = performance.now();
       do more = play.cureOn();
       while (more && performance.now() - start < SLICE_MS);
     }
-    this.#curing = false;
-    if (this.#last) this.update(this.#last.state, this.#last.play);
+    if (this.#curing === play) this.#curing = undefined;
+    if (this.#play === play) this.#show(play.findings);
   }
 
-  /** @param {import("../load.js").Finding} finding */
+  /** @param {Finding} finding */
   #item({ severity, letter, t, text, cure }) {
     const [word, shape] = FLAGS[severity] ?? ["", ""];
     const flag = glyph("0 0 18 18", shape, "flag");

@@ -5,14 +5,14 @@
 
 import { button, make } from "../build.js";
 
+/** @import { BackcutSet } from "../element.js" */
 /** @import { FullPlay, Look } from "../load.js" */
-/** @import { Commands, State } from "../reader.js" */
 
 /** Bar length of a second, as a share of a cell. */
 const SECOND = 0.4;
 
 export class Outcomes {
-  #ask;
+  #host;
   #play = /** @type {FullPlay | undefined} */ (undefined);
   #table = make("table", {});
   #details = make(
@@ -35,33 +35,32 @@ export class Outcomes {
       "From the instant of each look until a defender can contest it. “Hand” stands where a hand can get to the pass. Tight to wide open: by distance, in the classes of the NBA’s public shot dashboards.",
     ),
   );
-  #coverage = "";
   #rows = /** @type {Map<string, HTMLTableRowElement>} */ (new Map());
   node = this.#details;
 
-  /** @param {Commands} ask */
-  constructor(ask) {
-    this.#ask = ask;
+  /** @param {BackcutSet} host */
+  constructor(host) {
+    this.#host = host;
     this.#details.addEventListener("toggle", () => this.#fill());
   }
 
-  /** @param {State} state @param {FullPlay | undefined} play */
-  update({ coverage }, play) {
-    this.#coverage = coverage;
-    this.#details.hidden = coverage === "";
-    if (play !== this.#play) {
-      this.#play = play;
-      this.#rows.clear();
-      this.#table.replaceChildren();
-      if (coverage) this.#fill();
-    }
+  /** @param {FullPlay | undefined} play another set, or none */
+  take(play) {
+    this.#play = play;
+    this.#rows.clear();
+    this.#table.replaceChildren();
+    this.#fill();
+  }
+
+  update() {
+    this.#details.hidden = this.#host.coverage === "";
     this.#mark();
   }
 
   /** Which row is on the floor. */
   #mark() {
     for (const [name, row] of this.#rows) {
-      row.setAttribute("aria-current", String(name === this.#coverage));
+      row.setAttribute("aria-current", String(name === this.#host.coverage));
     }
   }
 
@@ -85,11 +84,18 @@ export class Outcomes {
     }
   }
 
+  /** Shows an instant against a defence. @param {string} coverage @param {number} t */
+  #see(coverage, t) {
+    this.#host.pause();
+    this.#host.coverage = coverage;
+    this.#host.currentTime = t;
+  }
+
   /** @param {string} coverage @param {Look} look */
   #cell(coverage, look) {
     const { t, open, lane, text } = look;
     const seconds = Math.max(0, open);
-    const show = button({}, () => this.#ask.look(coverage, t), seconds.toFixed(1));
+    const show = button({}, () => this.#see(coverage, t), seconds.toFixed(1));
     show.setAttribute("aria-label", `${seconds.toFixed(1)} seconds: ${text}`);
     show.title = text;
     show.style.setProperty("--open", String(Math.min(1, seconds * SECOND)));

@@ -1,0 +1,65 @@
+/** What is done when a reader asks for it, by button, key or pointer. */
+
+import { FRAME } from "./names.js";
+
+/** @import { BackcutSet } from "./element.js" */
+/** @import { Player } from "./player.js" */
+/** @import { Commands, Reader } from "./reader.js" */
+
+/**
+ * What the element keeps to itself otherwise.
+ *
+ * @typedef {object} Inside
+ * @property {Player} player
+ * @property {() => Reader} reader which is made with these commands
+ * @property {(act: () => void) => void} paint guarded
+ * @property {(on: boolean) => void} scrub whether a finger holds the time
+ * @property {() => void} judge asks for what the reader wants to know
+ * @property {() => Promise<void>} goFull
+ */
+
+/** @param {BackcutSet} element @param {Inside} inside @returns {Commands} */
+export function commandsOf(element, { player, reader, paint, scrub, judge, goFull }) {
+  const update = () => paint(() => reader().update());
+  const fill = () => {
+    reader().full = element.classList.toggle("full");
+    update();
+  };
+  return {
+    toggle: () => (player.paused ? element.play().catch(() => {}) : player.pause()),
+    seek: (time) => player.ready && player.seek(Math.min(time, player.duration)),
+    move: (seconds) => player.ready && player.seek(player.time + seconds),
+    beat: (by) => {
+      if (!player.ready) return;
+      player.step(by);
+      reader().announce();
+    },
+    frame: (by) => {
+      if (!player.ready) return;
+      player.pause();
+      player.seek(player.time + by * FRAME);
+    },
+    rate: (rate) => {
+      player.rate = rate;
+    },
+    follow: (mask) => {
+      reader().follow = mask === reader().follow ? 0 : mask;
+      update();
+    },
+    fullScreen: () => {
+      // Where an element may not have the screen it fills the window.
+      if (document.fullscreenElement === element) document.exitFullscreen();
+      else if (element.requestFullscreen) element.requestFullscreen().catch(fill);
+      else fill();
+    },
+    fold: () => reader().fold(),
+    large: () => paint(() => reader().enlarge()),
+    captions: () => paint(() => reader().hush()),
+    timing: () => {
+      reader().timing = !reader().timing;
+      judge();
+    },
+    goFull,
+    scrub,
+  };
+}
