@@ -16,6 +16,8 @@ const EASE: f64 = 0.7;
 const STILL: f64 = 0.03;
 /// Bodies whose middles are farther apart have nothing to do with each other, metres.
 const NEAR: f64 = 1.2;
+/// No body's shoulder line is longer, metres.
+const BROAD: f64 = 0.5;
 /// The most of the top speed a body under way uses: the sprint model reaches it only in the limit.
 const FLAT_OUT: f64 = 0.97;
 // Common practice, no source, for all of these.
@@ -77,6 +79,11 @@ impl Solid {
     /// The wall that two standing bodies make when they leave less than `gap` between them: its
     /// outer ends.
     pub(super) fn joined(&self, other: &Self, gap: f64) -> Option<[Point; 2]> {
+        // Roots only for bodies that may be near enough, from whatever end.
+        let most = gap + self.radius + other.radius + 2.0 * BROAD;
+        if (self.ends[0] - other.ends[0]).hypot2() > most * most {
+            return None;
+        }
         let pairs = self
             .ends
             .map(|a| other.ends.map(|b| (distance(a, b), [a, b])));

@@ -47,7 +47,7 @@ impl Simulation<'_> {
                 self.against_each_other(i, SLIDE * dt);
             }
             for d in &mut self.defenders {
-                against_attackers(d, &bodies);
+                against_attackers(d, bodies);
             }
         }
         for d in &mut self.defenders {
@@ -62,9 +62,9 @@ impl Simulation<'_> {
             }
         }
         for i in 0..self.defenders.len() {
-            self.feel(i, &bodies, t);
-            self.note_hold(i, &bodies, t, dt);
-            self.note_brushes(i, &bodies, t);
+            self.feel(i, bodies, t);
+            self.note_hold(i, bodies, t, dt);
+            self.note_brushes(i, bodies, t);
         }
     }
 

@@ -3,7 +3,7 @@
 
 use super::body::{Want, radius};
 use super::coverage::{self, Order};
-use super::offence::{Bodies, Offence, Step};
+use super::offence::{Bodies, LOOKS, Offence, Step};
 use super::place::{Eyes, Manner, inside};
 use super::simulate::{Defender, Simulation};
 use crate::guard::UNSEEN;
@@ -23,9 +23,6 @@ const ASIDE: f64 = 0.5;
 const SOONEST: f64 = 0.15;
 /// And everybody gives way by more than what just does: legs take a moment to get going.
 const BOOST: f64 = 1.5;
-/// Ways to come are looked at in pieces of so many seconds; no attacker is faster than this, m/s.
-const LOOKS: f64 = 0.1;
-const FASTEST: f64 = 9.0;
 /// Helpers keep so far from each other, metres.
 const APART: f64 = 1.1;
 /// A body on the straight way is gone round at this clearance between the surfaces, metres, at this
@@ -71,7 +68,7 @@ impl Simulation<'_> {
         let side = order.round.or(d.touch.round);
         let round = match side {
             None if order.blind => None,
-            _ => way_round(d, &want, side, &bodies),
+            _ => way_round(d, &want, side, bodies),
         };
         match round {
             // Keeps the pace: a way round is no place to stop at.
@@ -199,21 +196,21 @@ fn nearest_pass(
     let apart = |ahead: f64| Some(d.body.at + d.body.v * ahead - offence.place(p, t + ahead)?);
     let mut from = apart(0.0)?;
     // Nobody comes from farther in that time.
-    let reach = (length(d.body.v) + FASTEST) * soon + ASIDE;
+    let reach = length(d.body.v) * soon + offence.roams(p, t) + ASIDE;
     if from.hypot2() > reach * reach {
         return None;
     }
     let mut best = None;
     let mut least = from.hypot2();
-    for i in 0..(soon / LOOKS) as u32 {
-        let began = f64::from(i) * LOOKS;
-        let to = apart(began + LOOKS)?;
+    for i in 0..((soon / LOOKS.1) as u32).min(LOOKS.0) {
+        let began = f64::from(i) * LOOKS.1;
+        let to = apart(began + LOOKS.1)?;
         let step = to - from;
         let share = (-from.dot(step) / step.hypot2().max(1e-6)).clamp(0.0, 1.0);
         let miss = from + step * share;
         if miss.hypot2() < least {
             least = miss.hypot2();
-            best = Some((began + share * LOOKS, miss));
+            best = Some((began + share * LOOKS.1, miss));
         }
         from = to;
     }

@@ -3,7 +3,7 @@
 
 use super::STEPS;
 use super::body::Solid;
-use crate::math::{Point, Vec2, direction, length};
+use crate::math::{Point, Vec2, direction, length, sqrt};
 use crate::set::PlayerId;
 use crate::timeline::{BallUse, Frame, Timeline};
 use alloc::vec::Vec;
@@ -14,6 +14,9 @@ const STANDS: f64 = 0.15;
 /// Runs that pass the ring this near lead to it, and end so far before it, metres. Common
 /// practice, no source.
 const AT_RING: f64 = 0.7;
+
+/// Ways to come are looked at in so many pieces of so many seconds.
+pub(super) const LOOKS: (u32, f64) = (5, 0.1);
 
 /// One step.
 #[derive(Clone, Copy, Debug, Default)]
@@ -41,11 +44,15 @@ impl Step {
 /// The attackers' bodies at one step, by [`PlayerId::index`].
 pub(super) type Bodies = [Option<Solid>; 5];
 
+const NOBODY: &Bodies = &[None; 5];
+
 /// The whole set in steps.
 #[derive(Debug)]
 pub(crate) struct Offence {
     steps: Vec<Step>,
     bodies: Vec<Bodies>,
+    /// How far each attacker gets from where they are within the looks ahead, metres.
+    roams: Vec<[f64; 5]>,
 }
 
 impl Offence {
@@ -55,6 +62,7 @@ impl Offence {
         let mut all = Self {
             steps: Vec::with_capacity(count),
             bodies: Vec::with_capacity(count),
+            roams: Vec::with_capacity(count),
         };
         let mut frame = Frame::default();
         for i in 0..count {
@@ -94,7 +102,25 @@ impl Offence {
             all.steps.push(step);
             all.bodies.push(bodies);
         }
+        for i in 0..count {
+            let roams = PlayerId::ALL.map(|who| all.roaming(who, i as f64 * dt));
+            all.roams.push(roams);
+        }
         all
+    }
+
+    fn roaming(&self, who: PlayerId, t: f64) -> f64 {
+        let Some(here) = self.place(who, t) else {
+            return 0.0;
+        };
+        let ahead = (1..=LOOKS.0).filter_map(|i| self.place(who, t + f64::from(i) * LOOKS.1));
+        sqrt(ahead.map(|p| (p - here).hypot2()).fold(0.0, f64::max))
+    }
+
+    /// How far from where they are at `t` somebody gets within the looks ahead, metres.
+    pub(super) fn roams(&self, who: PlayerId, t: f64) -> f64 {
+        let at = self.roams.get(self.index(t));
+        at.and_then(|r| r.get(who.index())).copied().unwrap_or(0.0)
     }
 
     /// The same with one player's body left out: for tests that ask what a body is worth.
@@ -126,8 +152,8 @@ impl Offence {
     }
 
     /// The bodies at `t` seconds.
-    pub(super) fn bodies(&self, t: f64) -> Bodies {
-        self.bodies.get(self.index(t)).copied().unwrap_or_default()
+    pub(super) fn bodies(&self, t: f64) -> &Bodies {
+        self.bodies.get(self.index(t)).unwrap_or(NOBODY)
     }
 
     /// What somebody who reacts after `reaction` seconds has in mind at `t`: what was there then,
