@@ -222,3 +222,42 @@ test("on paper each beat of each set is drawn", async (t) => {
     beats.map((n) => n + 2),
   );
 });
+
+for (const width of [390, 820]) {
+  test(`the court takes the poster's place, nothing moves by more than a pixel, ${width} wide`, async (t) => {
+    const address = made("one.html", sets("turnstile"));
+    const viewport = { width, height: 1400 };
+    const { page } = await open(t, address, { viewport }, () => {
+      const { compile } = WebAssembly;
+      const free = new Promise((resolve) => (globalThis.release = resolve));
+      WebAssembly.compile = (bytes) => free.then(() => compile(bytes));
+    });
+    await page.locator("backcut-set > svg").waitFor();
+    const boxes = async (picture) => {
+      const all = {};
+      const places = { picture, beat: ".beat", strip: ".strip", controls: ".row.first" };
+      for (const [name, place] of Object.entries(places)) {
+        all[name] = await page.locator(place).first().boundingBox();
+      }
+      return all;
+    };
+    const before = await boxes("backcut-set > svg");
+    assert.equal(await page.locator("backcut-set > .words").isVisible(), false);
+    await page.evaluate(() => {
+      globalThis.release();
+      return document.querySelector("backcut-set").ready;
+    });
+    const now = await boxes(".court");
+    for (const [name, { x, y, width: wide, height }] of Object.entries(before)) {
+      const is = now[name];
+      for (const [a, b] of [
+        [x, is.x],
+        [y, is.y],
+        [wide, is.width],
+        [height, is.height],
+      ]) {
+        assert.ok(Math.abs(a - b) <= 1, `${name}: ${JSON.stringify([before[name], is])}`);
+      }
+    }
+  });
+}

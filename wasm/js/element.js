@@ -116,6 +116,8 @@ export class BackcutSet extends Base {
       },
       onSize: () => this.#guarded(() => this.#reader.resize()),
     });
+    // Before it is first painted: on a phone all stands otherwise, and would move.
+    this.#reader.resize();
     this.#load();
   }
 

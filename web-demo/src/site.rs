@@ -11,7 +11,7 @@ use crate::markup::{POSTER, dark, escape, fill};
 use crate::{Failure, card, draw, page};
 use backcut::play::Play;
 use backcut::svg::Palette;
-use html::{embed, index, set_page, turn};
+use html::{carried, embed, index, set_page, turn};
 use serde::Deserialize;
 use std::fs;
 use std::io::Write;
@@ -145,6 +145,12 @@ fn write_pages(
             pages.get(i + 1),
         );
         let body = set_page(&template, page, &turn, place.base)?;
+        let carried = if package.is_some() {
+            carried(page)
+        } else {
+            String::new()
+        };
+        let body = fill(&body, &[("carried", &carried)]);
         let set = page.play.set();
         let path = format!("playbook/{}.html", page.file);
         let head = Head {

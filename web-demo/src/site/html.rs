@@ -92,6 +92,15 @@ pub(super) fn set_page(
     ))
 }
 
+/// Where the set's own page of one file is.
+pub(super) fn carried(page: &Page) -> String {
+    format!(
+        "<li><a href=\"{{{{root}}}}pages/{}.html\" download>One file</a> that plays without a network, \
+         to keep, send or print</li>",
+        page.file
+    )
+}
+
 fn reads(set: &Set) -> String {
     if set.reads.is_empty() {
         return String::new();
