@@ -54,7 +54,7 @@ impl Broken {
             ),
             Self::Letter(letter, _) => (
                 "link-letter",
-                format!("a letter that no link has: {letter:?}"),
+                format!("a letter that no link has: {}", quoted(&letter.to_string())),
                 "letters of English, digits, - and _".to_string(),
                 AGAIN,
             ),
@@ -86,6 +86,14 @@ impl Broken {
     }
 }
 
+/// `text` in quotes, short and on one line. Not by `{:?}`, whose tables weigh 3 kB in wasm.
+fn quoted(text: &str) -> String {
+    const SHOWN: usize = 40;
+    let plain = |c: char| if c.is_ascii_control() { ' ' } else { c };
+    let text: String = text.chars().take(SHOWN).map(plain).collect();
+    format!("\"{text}\"")
+}
+
 /// A link is one line of text.
 fn on_the_line(column: usize) -> Place {
     Place {
@@ -101,12 +109,10 @@ pub(super) struct Damage(Faults);
 
 impl Damage {
     pub(super) fn view(&mut self, piece: &str, expected: &str) {
-        const SHOWN: usize = 40;
-        let piece: String = piece.chars().take(SHOWN).collect();
         self.0.push(Fault {
             code: "link-view",
             place: on_the_line(1),
-            found: format!("the link asks for {piece:?}"),
+            found: format!("the link asks for {}", quoted(piece)),
             allowed: expected.to_string(),
             help: None,
             related: Vec::new(),
