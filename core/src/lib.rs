@@ -61,6 +61,7 @@ pub mod fault;
 pub mod findings;
 pub mod flight;
 pub mod guard;
+pub mod link;
 pub mod looks;
 pub mod math;
 pub mod motion;

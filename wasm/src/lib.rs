@@ -17,9 +17,13 @@ mod frame;
 #[cfg(feature = "full")]
 mod full;
 mod judged;
+#[cfg(feature = "full")]
+mod link;
 mod play;
 #[cfg(target_arch = "wasm32")]
 mod runtime;
 
 pub use canvas::Palette;
+#[cfg(feature = "full")]
+pub use link::{open_link, read_view};
 pub use play::{Play, byte_limit, empty_court_height, paint_empty_court};

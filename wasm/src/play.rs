@@ -357,6 +357,6 @@ fn strip_view(
     }
 }
 
-fn mask(bits: u8) -> [bool; 5] {
+pub(crate) fn mask(bits: u8) -> [bool; 5] {
     PlayerId::ALL.map(|id| bits & (1 << id.index()) != 0)
 }

@@ -1,13 +1,16 @@
 //! What was asked for on the command line.
 
+mod option;
 mod usage;
 
 pub(crate) use usage::USAGE;
 
 use backcut::athlete::Level;
 use backcut::court::RuleSet;
+use backcut::link::View;
 use backcut::set::Coverage;
 use lexopt::prelude::{Long, Short, Value};
+use option::{Asked, Given, option};
 use std::ffi::OsString;
 use std::path::PathBuf;
 
@@ -81,6 +84,17 @@ pub(crate) struct Handout {
     pub(crate) out: Option<PathBuf>,
 }
 
+/// A link to make.
+#[derive(Debug, Default, PartialEq)]
+pub(crate) struct Share {
+    /// What to show of the set.
+    pub(crate) view: View,
+    /// Address before the `#`; empty for none.
+    pub(crate) base: String,
+    /// As JSON, with sizes.
+    pub(crate) json: bool,
+}
+
 /// What to do.
 #[derive(Debug, PartialEq)]
 pub(crate) enum Command {
@@ -147,6 +161,20 @@ pub(crate) enum Command {
         /// On which port.
         port: u16,
     },
+    /// Print a set as a link.
+    Link {
+        /// Which.
+        file: Source,
+        /// How.
+        share: Share,
+    },
+    /// Print the set file that a link holds.
+    Open {
+        /// The link; `None`: on standard input.
+        link: Option<String>,
+        /// Where to; `None`: standard output.
+        out: Option<PathBuf>,
+    },
     /// Print the JSON Schema.
     Schema,
     /// Print the usage.
@@ -160,33 +188,6 @@ const PORT: u16 = 4715;
 
 /// Address of the demo site where none is given: RFC 2606 keeps the name from ever being anybody's.
 const BASE: &str = "https://tallow-bay.example/";
-
-/// More frames a second than any screen shows; a cap keeps a slip of the finger from filling a disk.
-const MAX_FPS: f64 = 1000.0;
-
-/// Everything a command line may hold, before it is known whether the command takes it.
-#[derive(Default)]
-struct Given {
-    free: Vec<OsString>,
-    seen: Vec<&'static str>,
-    overrides: Overrides,
-    at: Option<f64>,
-    beat: Option<usize>,
-    fps: Option<f64>,
-    title: Option<String>,
-    base: Option<String>,
-    out: Option<PathBuf>,
-    port: Option<u16>,
-    width: Option<f64>,
-    coverage: Option<Asked>,
-}
-
-/// What `--coverage` asks for.
-#[derive(Clone, Copy, Debug, PartialEq)]
-enum Asked {
-    All,
-    One(Coverage),
-}
 
 /// Reads the command line (without the program's own name).
 ///
@@ -240,77 +241,6 @@ fn plain(command: Command) -> Request {
     }
 }
 
-fn option(given: &mut Given, written: &str, parser: &mut lexopt::Parser) -> Result<(), String> {
-    let mut text = || -> Result<String, String> {
-        let value = parser.value().map_err(|e| e.to_string())?;
-        value
-            .into_string()
-            .map_err(|v| format!("{written}: cannot read {}", v.display()))
-    };
-    let seen = match written {
-        "--json" => "--json",
-        "--strict" => "--strict",
-        "--dark" => "--dark",
-        "--mirror" => {
-            given.overrides.mirror = true;
-            "--mirror"
-        }
-        "--court" => {
-            let name = text()?;
-            let court = RuleSet::parse(&name)
-                .ok_or_else(|| format!("--court: no court is called {name:?}"))?;
-            given.overrides.court = Some(court);
-            "--court"
-        }
-        "--level" => {
-            let name = text()?;
-            let level = Level::parse(&name)
-                .ok_or_else(|| format!("--level: no level is called {name:?}"))?;
-            given.overrides.level = Some(level);
-            "--level"
-        }
-        "--coverage" => {
-            given.coverage = Some(coverage(&text()?)?);
-            "--coverage"
-        }
-        "--at" => {
-            given.at = Some(number("--at", &text()?, 0.0, 3600.0)?);
-            "--at"
-        }
-        "--beat" => {
-            given.beat = Some(whole("--beat", &text()?, 1)?);
-            "--beat"
-        }
-        "--fps" => {
-            given.fps = Some(number("--fps", &text()?, 0.1, MAX_FPS)?);
-            "--fps"
-        }
-        "--base" => {
-            given.base = Some(address(&text()?)?);
-            "--base"
-        }
-        "--title" => {
-            given.title = Some(text()?);
-            "--title"
-        }
-        "--width" => {
-            given.width = Some(number("--width", &text()?, 160.0, 4000.0)?);
-            "--width"
-        }
-        "--port" => {
-            given.port = Some(whole("--port", &text()?, 0)?);
-            "--port"
-        }
-        "-o" | "--out" => {
-            given.out = Some(parser.value().map_err(|e| e.to_string())?.into());
-            "-o"
-        }
-        other => return Err(format!("unknown option {other}; try `backcut help`")),
-    };
-    given.seen.push(seen);
-    Ok(())
-}
-
 /// The one coverage that `command` can take.
 fn one(command: &str, asked: Option<Asked>) -> Result<Option<Coverage>, String> {
     match asked {
@@ -318,49 +248,6 @@ fn one(command: &str, asked: Option<Asked>) -> Result<Option<Coverage>, String> 
         Some(Asked::One(coverage)) => Ok(Some(coverage)),
         None => Ok(None),
     }
-}
-
-fn coverage(name: &str) -> Result<Asked, String> {
-    if name == "all" {
-        return Ok(Asked::All);
-    }
-    Coverage::parse(name)
-        .map(Asked::One)
-        .ok_or_else(|| format!("--coverage: no coverage is called {name:?}"))
-}
-
-/// An address that others may be put behind.
-fn address(text: &str) -> Result<String, String> {
-    let host = text
-        .strip_prefix("https://")
-        .or_else(|| text.strip_prefix("http://"));
-    let plain = |c: char| !c.is_whitespace() && !matches!(c, '"' | '<' | '>' | '?' | '#');
-    match host {
-        Some(host) if !host.is_empty() && host.chars().all(plain) => {
-            Ok(format!("{}/", text.trim_end_matches('/')))
-        }
-        _ => Err(format!(
-            "--base: {text:?} is no address as in https://club.example/"
-        )),
-    }
-}
-
-fn number(option: &str, text: &str, least: f64, most: f64) -> Result<f64, String> {
-    text.parse::<f64>()
-        .ok()
-        .filter(|n| (least..=most).contains(n))
-        .ok_or_else(|| format!("{option}: {text:?} is not a number from {least} to {most}"))
-}
-
-fn whole<T: std::str::FromStr + PartialOrd + std::fmt::Display>(
-    option: &str,
-    text: &str,
-    least: T,
-) -> Result<T, String> {
-    text.parse::<T>()
-        .ok()
-        .filter(|n| *n >= least)
-        .ok_or_else(|| format!("{option}: {text:?} is not a whole number from {least}"))
 }
 
 fn command(name: &str, given: &mut Given) -> Result<Command, String> {
@@ -437,12 +324,27 @@ fn command(name: &str, given: &mut Given) -> Result<Command, String> {
         "site" => Command::Site {
             source: next("the source folder")?.into(),
             out: next("the folder to write")?.into(),
-            base: given.base.take().unwrap_or_else(|| BASE.to_owned()),
+            base: {
+                let base = given.base.as_deref().unwrap_or(BASE);
+                format!("{}/", base.trim_end_matches('/'))
+            },
         },
         "serve" => Command::Serve {
             dir: next("the folder")?.into(),
             port: given.port.unwrap_or(PORT),
         },
+        "link" => Command::Link {
+            file: source(next("the file")?),
+            share: share(given)?,
+        },
+        "open" => {
+            let link = next("the link")?.into_string();
+            let link = link.map_err(|_| "backcut open: cannot read the link".to_owned())?;
+            Command::Open {
+                link: (link != "-").then_some(link),
+                out: given.out.take().filter(|o| o.as_os_str() != "-"),
+            }
+        }
         "schema" => Command::Schema,
         "help" => Command::Help,
         "version" => Command::Version,
@@ -450,6 +352,28 @@ fn command(name: &str, given: &mut Given) -> Result<Command, String> {
     };
     given.free = words.collect();
     Ok(command)
+}
+
+fn share(given: &mut Given) -> Result<Share, String> {
+    let beat = given.beat.map(u16::try_from).transpose();
+    let view = View {
+        from: given.at,
+        until: given.until,
+        beat: beat.map_err(|_| "--beat: no set has so many".to_owned())?,
+        read: std::mem::take(&mut given.read),
+        follow: given.follow,
+        coverage: one("link", given.coverage)?,
+        speed: given.speed,
+        paused: given.seen.contains(&"--paused"),
+    };
+    if view.until.is_some_and(|t| t <= view.from.unwrap_or(0.0)) {
+        return Err("backcut link: --until is not after --at".to_owned());
+    }
+    Ok(Share {
+        view,
+        base: given.base.take().unwrap_or_default(),
+        json: given.seen.contains(&"--json"),
+    })
 }
 
 fn source(word: OsString) -> Source {

@@ -9,6 +9,7 @@ mod check;
 mod draw;
 mod frames;
 mod input;
+mod link;
 mod looks;
 mod markup;
 mod page;
@@ -67,6 +68,10 @@ fn main() -> ExitCode {
         Command::Check { json: true, .. }
             | Command::Time { json: true, .. }
             | Command::Looks { json: true, .. }
+            | Command::Link {
+                share: args::Share { json: true, .. },
+                ..
+            }
     );
     drop(err);
     let result = run(request);
@@ -152,6 +157,8 @@ fn run(request: Request) -> Result<(), Failure> {
             out.flush()?;
             serve::run(&listener, move |path| serve::file(&dir, path));
         }
+        Command::Link { file, share } => link::write(&file, options, &share, &mut out)?,
+        Command::Open { link, out: file } => link::open(link, file.as_deref(), &mut out)?,
         Command::Schema => writeln!(out, "{}", backcut::document::schema())?,
         Command::Help => out.write_all(args::USAGE.as_bytes())?,
         Command::Version => writeln!(out, "backcut {}", env!("CARGO_PKG_VERSION"))?,

@@ -22,7 +22,7 @@ mod write;
 mod schema;
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;
 
 pub use json::{Json, Member, Value};
 #[cfg(feature = "schema")]

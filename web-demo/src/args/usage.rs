@@ -14,6 +14,8 @@ backcut — a written set play that moves truthfully
   backcut page FILE… [-o OUT]              one file that plays without a network, and can be printed (HTML)
   backcut site SOURCE OUT                  the demo playbook, from SOURCE/sets and SOURCE/site
   backcut serve DIR [--port N]             a folder of pages on a local address
+  backcut link FILE [--base URL] [--json]  the whole set as a link, no server needed
+  backcut open LINK [-o OUT]               the set file that a link holds; LINK may be - for standard input
   backcut schema                           the JSON Schema of a set file
 
 FILE may be - for standard input (not for show).
@@ -24,11 +26,13 @@ FILE may be - for standard input (not for show).
   --coverage C   looks: only this one, or all (else all); frames, draw, page: with defenders X1 to X5;
                  check: what is found against it (else the file's, else chase). chase, over, through, under,
                  top-lock, switch, show, drop, ice, blitz, weak-side-tag
+  --at S, --until S, --beat N, --read N, --follow 1,4, --coverage C, --speed R, --paused
+                 link: what it shows when it is opened
   --strict       check: a violation counts as a fault
   --dark         draw: for a dark page
   --beat N       page: the beat that is drawn before anything moves (else 1)
   --title WORDS  page: its title (else the set's)
-  --base URL     site: the address it will have, for those who link to it
+  --base URL     site: the address it will have, for those who link to it; link: what stands before its #
   --width PX     draw: width of the picture
 
 Exit status: 0 clean, 1 faults in the input, 2 wrong use.
@@ -69,6 +73,22 @@ pub(super) fn options(command: &str) -> &'static [&'static str] {
             "--mirror",
         ],
         "show" => &["--port", "--court", "--level", "--mirror"],
+        "link" => &[
+            "--at",
+            "--until",
+            "--beat",
+            "--read",
+            "--follow",
+            "--coverage",
+            "--speed",
+            "--paused",
+            "--base",
+            "--json",
+            "--court",
+            "--level",
+            "--mirror",
+        ],
+        "open" => &["-o"],
         "site" => &["--base"],
         "serve" => &["--port"],
         _ => &[],

@@ -149,7 +149,7 @@ fn reads(draw: &mut Draw<'_>, names: &[String], depth: usize) -> String {
 }
 
 /// The text of a valid set.
-pub(super) fn set(numbers: &[u16]) -> String {
+pub(crate) fn set(numbers: &[u16]) -> String {
     let draw = &mut Draw(numbers.iter());
     let mut holder = draw.below(5) + 1;
     let players: Vec<String> = (1..=5)

@@ -1,7 +1,7 @@
 //! Reading, refusing, writing: what neither a fault's case file nor a doc example shows.
 
 mod json;
-mod made;
+pub(crate) mod made;
 mod round;
 
 use super::{LIMITS, parse_json, read};

@@ -1,0 +1,105 @@
+// Links in wasm: the same letters as natively, and old ones open for ever.
+
+import assert from "node:assert/strict";
+import { readFileSync, readdirSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { before, test } from "node:test";
+import * as first from "../../wasm/pkg/raw/backcut.js";
+import { Play, initSync, openLink, readView } from "../../wasm/pkg/full/backcut.js";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const folder = `${root}/tests/links/v1`;
+const names = readdirSync(folder)
+  .filter((name) => name.endsWith(".link"))
+  .map((name) => name.slice(0, -".link".length));
+
+/** What each of those links asks for; tests/reference/links.rs made them. */
+const view = {
+  from: 12.345,
+  until: 14,
+  beat: 3,
+  read: [2, 1],
+  follow: 0b01001,
+  coverage: "weak-side-tag",
+  speed: 0.25,
+  paused: true,
+};
+const nothing = {
+  from: undefined,
+  until: undefined,
+  beat: undefined,
+  read: [],
+  follow: 0,
+  coverage: undefined,
+  speed: undefined,
+  paused: false,
+};
+
+const link = (name) => readFileSync(`${folder}/${name}.link`, "utf8").trim();
+
+before(() => {
+  initSync({ module: readFileSync(`${root}/wasm/pkg/full/backcut_bg.wasm`) });
+});
+
+for (const name of names) {
+  test(`the link of ${name} opens in wasm and is made there letter by letter`, () => {
+    const opened = openLink(`https://club.example/#${link(name)}`);
+    assert.deepEqual(Buffer.from(opened.bytes), readFileSync(`${folder}/${name}.txt`));
+    assert.deepEqual(opened.view, view);
+    const play = Play.open(opened.bytes, undefined, undefined, false);
+    assert.equal(play.link(opened.view), link(name));
+    play.free();
+  });
+}
+
+test("a view with nothing in it, or with nonsense, asks for nothing", () => {
+  const { bytes } = openLink(link("tidepool"));
+  const play = Play.open(bytes, undefined, undefined, false);
+  const odd = { from: "soon", beat: -1, read: 7, follow: NaN, coverage: 3, speed: Infinity };
+  for (const asked of [{}, undefined, null, odd]) {
+    assert.deepEqual(openLink(play.link(asked)).view, nothing);
+  }
+  play.free();
+});
+
+test("a mirrored set is linked as it is shown", () => {
+  const { bytes } = openLink(link("gangway"));
+  const play = Play.open(bytes, undefined, undefined, true);
+  const there = openLink(play.link({}));
+  const back = Play.open(there.bytes, undefined, undefined, true);
+  assert.notDeepEqual(there.bytes, bytes);
+  assert.deepEqual(openLink(back.link({})).bytes, bytes);
+});
+
+test("the short link of an article is read without a set", () => {
+  assert.deepEqual(readView("#turnstile&beat=3&t=4.2&own=1"), { ...nothing, beat: 3, from: 4.2 });
+});
+
+test("damage is thrown as faults", () => {
+  const whole = link("turnstile").split("&")[0];
+  const code = (act) => {
+    try {
+      act();
+    } catch (faults) {
+      return faults.map((fault) => fault.code).join();
+    }
+    return "nothing thrown";
+  };
+  assert.equal(
+    code(() => openLink(whole.slice(0, -1))),
+    "link-damaged",
+  );
+  assert.equal(
+    code(() => openLink("#turnstile&beat=3")),
+    "no-link",
+  );
+  assert.equal(
+    code(() => readView("t=soon&beat=x")),
+    "link-view,link-view",
+  );
+});
+
+test("the module of the first picture carries no links", () => {
+  assert.equal(first.openLink, undefined);
+  assert.equal(first.Play.prototype.link, undefined);
+});

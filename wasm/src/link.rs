@@ -1,0 +1,100 @@
+//! Sets in links.
+
+use crate::fault::{set, thrown};
+use crate::play::{Play, mask};
+use alloc::string::String;
+use alloc::vec::Vec;
+use backcut::link::{self, View};
+use backcut::set::Coverage;
+use js_sys::{Array, Object, Reflect, Uint8Array};
+use wasm_bindgen::JsValue;
+use wasm_bindgen::prelude::wasm_bindgen;
+
+#[wasm_bindgen]
+impl Play {
+    /// The set, as it is shown, and a view of it as the fragment of a link, without the `#`.
+    ///
+    /// `view` has any of `{from, until, beat, read, follow, coverage, speed, paused}`: seconds, a
+    /// beat counted from 1, a list of reads counted from 1 (each within the one before), bit 0 for
+    /// player 1, a coverage by name, times the real speed, a flag.
+    ///
+    /// # Errors
+    /// An array of faults where the set is too large for a link.
+    pub fn link(&self, view: &JsValue) -> Result<String, JsValue> {
+        link::write(self.core.set(), &asked(view)).map_err(|faults| thrown(&faults))
+    }
+}
+
+/// What is in a link, whole or from its `#` on: `{bytes, view}`, the set file and a view as
+/// [`Play::link`] takes it.
+///
+/// # Errors
+/// An array of faults where the link is damaged or holds no set.
+#[wasm_bindgen(js_name = openLink)]
+pub fn open_link(link: &str) -> Result<Object, JsValue> {
+    let opened = link::read(link).map_err(|faults| thrown(&faults))?;
+    let object = Object::new();
+    let bytes = Uint8Array::from(opened.text.as_slice());
+    set(&object, "bytes", bytes.into());
+    set(&object, "view", told(&opened.view).into());
+    Ok(object)
+}
+
+/// The view that a link asks for, whether a set is in it or not: `#my-embed&t=3.4&paused`.
+///
+/// # Errors
+/// An array of faults, one for each value that means nothing.
+#[wasm_bindgen(js_name = readView)]
+pub fn read_view(link: &str) -> Result<Object, JsValue> {
+    let view = View::read(link).map_err(|faults| thrown(&faults))?;
+    Ok(told(&view))
+}
+
+fn told(view: &View) -> Object {
+    let object = Object::new();
+    let read: Array = view.read.iter().map(|n| JsValue::from(*n)).collect();
+    let bits = view.follow.iter().rev();
+    let follow = bits.fold(0_u8, |mask, on| mask << 1 | u8::from(*on));
+    set(&object, "from", view.from.into());
+    set(&object, "until", view.until.into());
+    set(&object, "beat", view.beat.into());
+    set(&object, "read", read.into());
+    set(&object, "follow", follow.into());
+    set(
+        &object,
+        "coverage",
+        view.coverage.map(Coverage::name).into(),
+    );
+    set(&object, "speed", view.speed.into());
+    set(&object, "paused", view.paused.into());
+    object
+}
+
+/// What a page asks for; what is not of the kind it should be counts as not asked for.
+fn asked(view: &JsValue) -> View {
+    let get = |name: &str| Reflect::get(view, &name.into()).unwrap_or(JsValue::UNDEFINED);
+    let number = |name: &str| get(name).as_f64().filter(|n| n.is_finite());
+    // The cast saturates, and drops what is behind the point.
+    let whole = |value: &JsValue| value.as_f64().map(|n| n as u16).filter(|n| *n > 0);
+    let read = get("read");
+    let read: Vec<u16> = if Array::is_array(&read) {
+        Array::from(&read)
+            .iter()
+            .filter_map(|n| whole(&n))
+            .collect()
+    } else {
+        Vec::new()
+    };
+    View {
+        from: number("from"),
+        until: number("until"),
+        beat: whole(&get("beat")),
+        read,
+        follow: mask(number("follow").map_or(0, |n| n as u8)),
+        coverage: get("coverage")
+            .as_string()
+            .and_then(|c| Coverage::parse(&c)),
+        speed: number("speed"),
+        paused: get("paused").is_truthy(),
+    }
+}
