@@ -100,6 +100,8 @@ export class BackcutSet extends Base {
       return;
     }
     this.#listening = new AbortController();
+    // First of all: on a phone what it asks for is long on its way.
+    this.#load();
     this.#listen(this.#listening.signal);
     watch(this, {
       onNear: (near) => {
@@ -118,7 +120,6 @@ export class BackcutSet extends Base {
     });
     // Before it is first painted: on a phone all stands otherwise, and would move.
     this.#reader.resize();
-    this.#load();
   }
 
   /** Moved within the page by `moveBefore`: nothing to do, and nothing is lost. */
@@ -334,6 +335,8 @@ export class BackcutSet extends Base {
     this.#ready.resolve();
     this.#startBySelf();
     whenIdle(async () => {
+      this.#reader.early = false;
+      this.#guarded(() => this.#reader.recolour());
       // Without it the set plays as well.
       const late = await loadLate().catch(() => undefined);
       if (late) {
@@ -424,7 +427,8 @@ export class BackcutSet extends Base {
   /** @param {EventName} name */
   #onPlayer(name) {
     // A seek tells three things at once; one look at the last of them is enough.
-    if (name !== EVENT.timeupdate && name !== EVENT.seeking) {
+    if (name === EVENT.seeked) this.#guarded(() => this.#reader.instant());
+    else if (name !== EVENT.timeupdate && name !== EVENT.seeking) {
       this.#settle();
       this.#guarded(() => this.#reader.update());
     }

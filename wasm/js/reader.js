@@ -14,6 +14,7 @@ import { Speed } from "./controls/speed.js";
 import { Strip } from "./controls/strip.js";
 import { Transport } from "./controls/transport.js";
 import { fit } from "./fit.js";
+import { run, stop } from "./loop.js";
 import { PART } from "./names.js";
 import { paletteOf } from "./palette.js";
 import { captionOf, inWords } from "./told.js";
@@ -75,6 +76,8 @@ export class Reader {
   follow = 0;
   full = false;
   timing = false;
+  /** Until the court has been seen, strip and key are but room. */
+  early = true;
 
   #host;
   #player;
@@ -289,7 +292,8 @@ export class Reader {
     if (this.#width === 0 || !open || !this.#module) return;
     this.#palette = paletteOf(this.#module, this.#host, this.node, this.#late?.standIns);
     if (!this.#play) return this.#court.paintEmpty(this.#module, this.#palette);
-    this.#key.paint(this.#play, this.#palette, this.#width);
+    this.#key.layout(this.#play, this.#width);
+    if (!this.early) this.#key.paint(this.#play, this.#palette);
     this.#painted = "";
     this.update();
   }
@@ -297,24 +301,41 @@ export class Reader {
   /** Brings everything up to date; for changes of state, not for each frame. */
   update() {
     const { state } = this;
-    for (const part of [
-      this.#heading,
-      this.#caption,
-      this.#transport,
-      this.#speed,
-      this.#follow,
-      this.#key,
-    ]) {
+    for (const part of [this.#heading, this.#caption, this.#speed, this.#follow, this.#key]) {
       part.update(state);
     }
     this.#judge?.update(state);
-    this.#strip.tell(state);
-    if (this.#play) this.#court.tell(inWords(this.#play, state));
     this.draw();
+    this.#besides();
   }
 
-  /** Paints the picture of the player's time. */
+  /**
+   * Another instant is asked for. The picture is there at once; what is beside it follows with the
+   * next frame: to paint words on a canvas has the browser bring the page's styles up to date, so
+   * each change of them between two pictures would be paid for anew.
+   */
+  instant() {
+    this.#paint();
+    run(this.#besides);
+  }
+
+  #besides = () => {
+    stop(this.#besides);
+    const { state } = this;
+    this.#transport.update(state);
+    this.#judge?.instant(state);
+    this.#strip.tell(state);
+    if (this.#play) this.#court.tell(inWords(this.#play, state));
+    this.#strip.place(state.time);
+  };
+
+  /** Shows the player's time; for each frame while it plays. */
   draw() {
+    this.#paint();
+    this.#strip.place(this.#player.time);
+  }
+
+  #paint() {
     const play = this.#play;
     const palette = this.#palette;
     if (!play || !palette || this.#width === 0) return;
@@ -329,9 +350,8 @@ export class Reader {
       this.#caption.update(state);
       this.#key.update(state);
       this.#strip.layout(play, this.#width, state);
-      this.#strip.paint(play, palette, state);
+      if (!this.early) this.#strip.paint(play, palette, state);
     }
-    this.#strip.place(time);
   }
 
   /** The defence is another one, or something was found. */
@@ -387,6 +407,7 @@ export class Reader {
 
   /** Gives all back. */
   release() {
+    stop(this.#besides);
     this.#hold(undefined);
     this.#palette?.free();
     this.#palette = undefined;

@@ -67,6 +67,7 @@ pub(crate) fn paint(scene: &Scene, context: &Context, palette: &Palette, density
         fill: None,
         stroke: None,
         dash: None,
+        style: None,
     };
     // Sets what nothing else sets: an earlier painter may have left anything behind.
     brush.reset(density);
@@ -83,6 +84,7 @@ struct Brush<'a> {
     fill: Option<Role>,
     stroke: Option<Role>,
     dash: Option<Dash>,
+    style: Option<TextStyle>,
 }
 
 impl Brush<'_> {
@@ -141,7 +143,7 @@ impl Brush<'_> {
             Item::Unclip => {
                 self.context.restore();
                 // The context forgot what was set since the clip; so must this.
-                (self.fill, self.stroke, self.dash) = (None, None, None);
+                (self.fill, self.stroke, self.dash, self.style) = (None, None, None, None);
             }
         }
     }
@@ -161,12 +163,9 @@ impl Brush<'_> {
     }
 
     fn text(&mut self, at: Point, text: &str, role: Role, style: &TextStyle) {
-        self.context.set_font(&self.palette.font(style));
-        self.context.set_text_align(match style.anchor {
-            Anchor::Start => "left",
-            Anchor::Middle => "center",
-            Anchor::End => "right",
-        });
+        if self.style.as_ref() != Some(style) {
+            self.letter_with(style);
+        }
         // The next two fail only on positions that are not finite; such a text has no place.
         if let Some(halo) = style.halo {
             self.stroke_with(halo);
@@ -176,6 +175,17 @@ impl Brush<'_> {
         }
         self.fill_with(role);
         let _ = self.context.fill_text(text, at.x, at.y);
+    }
+
+    /// To set a font, even the same again, has browsers bring the page's styles up to date.
+    fn letter_with(&mut self, style: &TextStyle) {
+        self.context.set_font(&self.palette.font(style));
+        self.context.set_text_align(match style.anchor {
+            Anchor::Start => "left",
+            Anchor::Middle => "center",
+            Anchor::End => "right",
+        });
+        self.style = Some(*style);
     }
 
     fn fill_with(&mut self, role: Role) {

@@ -94,6 +94,11 @@ export class Judge {
     this.#outcomes.update();
     this.nodes.below.hidden = !this.#play || (!notes && !timing && coverage === "");
   }
+
+  /** Brings what depends on the time up to date. @param {State} state */
+  instant(state) {
+    this.#notes.instant(state);
+  }
 }
 
 /** @param {FullPlay | undefined} play */

@@ -12,16 +12,22 @@ import { scaleNote } from "./caption.js";
 export class Key {
   #marks = new Surface();
   #picture = make("div", { class: "marks", role: "img" }, this.#marks.node);
+  #width = 0;
   #scale = make("p", { class: "scale narrow-only" });
   node = make("div", { class: "key", part: PART.key }, this.#picture, this.#scale);
 
-  /** @param {OpenSet} play @param {Palette} palette @param {number} width */
-  paint(play, palette, width) {
+  /** Takes a width. @param {OpenSet} play @param {number} width */
+  layout(play, width) {
     const height = play.keyHeight(width);
     this.#picture.style.height = `${height}px`;
     this.#picture.setAttribute("aria-label", `Key of marks: ${play.keyWords.join(", ")}`);
     this.#marks.resize(width, height);
-    this.#marks.paint((context, density) => play.paintKey(context, palette, width, density));
+    this.#width = width;
+  }
+
+  /** @param {OpenSet} play @param {Palette} palette */
+  paint(play, palette) {
+    this.#marks.paint((context, density) => play.paintKey(context, palette, this.#width, density));
   }
 
   /** @param {State} state */

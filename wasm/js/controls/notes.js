@@ -56,12 +56,16 @@ export class Notes {
   }
 
   /** @param {State} state */
-  update({ time, paused, timing }) {
+  update({ timing }) {
     const { coverage, notes } = this.#host;
     this.#timing.hidden = !timing;
     this.#fine.hidden = !notes && !coverage;
     this.#list.hidden = !notes;
     this.#none.hidden = !notes || this.#found > 0;
+  }
+
+  /** Tells the look that is on, where it stands. @param {State} state */
+  instant({ time, paused }) {
     const look = paused ? this.#play?.lookOn(time) : undefined;
     write(this.#look, look ?? "");
     this.#look.hidden = !look;

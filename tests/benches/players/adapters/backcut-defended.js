@@ -1,0 +1,2 @@
+import { loader } from "./backcut.js";
+export const load = loader("chase");

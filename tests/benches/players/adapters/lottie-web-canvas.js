@@ -1,0 +1,2 @@
+import { loader } from "./lottie-web.js";
+export const load = loader("canvas");
