@@ -336,7 +336,7 @@ export class BackcutSet extends Base {
     this.#startBySelf();
     whenIdle(async () => {
       this.#reader.early = false;
-      this.#guarded(() => this.#reader.recolour());
+      this.#guarded(() => this.#reader.complete());
       // Without it the set plays as well.
       const late = await loadLate().catch(() => undefined);
       if (late) {

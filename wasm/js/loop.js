@@ -6,7 +6,7 @@
 /** The longest step of a clock, seconds: after a stall a set goes on, it does not jump. */
 const LONGEST_STEP = 0.1;
 /** How near to the window a set is drawn already, so that it is there when it scrolls in. */
-const NEAR = "100% 0px";
+const NEAR = "50% 0px";
 /** From this share on, a set is seen well enough to start by itself. */
 const HALF = 0.5;
 

@@ -3,7 +3,7 @@
  * them all through `--_NAME`, which falls back to the light or dark value here.
  */
 
-/** @import { Late, Module } from "./load.js" */
+/** @import { Late } from "./load.js" */
 
 /** Name, light, dark, forced colours: in the order in which the painter knows them. */
 export const COLOURS = /** @type {const} */ ([
@@ -50,15 +50,15 @@ export const FACES = /** @type {const} */ ([
 ]);
 
 /**
- * The palette that holds for `host` now; colours that cannot be read together are replaced, for the
- * canvases and, on `node`, for the words, once it is known how. The caller frees it.
+ * What a palette is made of, as it holds for `host` now; colours that cannot be read together are
+ * replaced, for the canvases and, on `node`, for the words, once it is known how.
  *
- * @param {Module} module
  * @param {Element} host
  * @param {HTMLElement} node
  * @param {Late["standIns"] | undefined} standIns
+ * @returns {[colours: string, serif: string, sans: string]}
  */
-export function paletteOf({ Palette }, host, node, standIns) {
+export function coloursOf(host, node, standIns) {
   const style = getComputedStyle(host);
   const value = (/** @type {string} */ name) => style.getPropertyValue(`--_${name}`).trim();
   const colours = new Map(COLOURS.map(([name]) => [name, value(name)]));
@@ -69,5 +69,5 @@ export function paletteOf({ Palette }, host, node, standIns) {
     else node.style.removeProperty(`--_${name}`);
   }
   const held = [...colours].map(([name, colour]) => better.get(name) ?? colour);
-  return new Palette(held.join("\n"), value("serif"), value("sans"));
+  return [held.join("\n"), value("serif"), value("sans")];
 }

@@ -16,7 +16,7 @@ import { Transport } from "./controls/transport.js";
 import { fit } from "./fit.js";
 import { run, stop } from "./loop.js";
 import { PART } from "./names.js";
-import { paletteOf } from "./palette.js";
+import { coloursOf } from "./palette.js";
 import { captionOf, inWords } from "./told.js";
 
 /** @import { Palette } from "../pkg/raw/backcut.js" */
@@ -78,13 +78,13 @@ export class Reader {
   timing = false;
   /** Until the court has been seen, strip and key are but room. */
   early = true;
-
   #host;
   #player;
   #ask;
   #module = /** @type {Module | undefined} */ (undefined);
   #play = /** @type {OpenSet | undefined} */ (undefined);
   #palette = /** @type {Palette | undefined} */ (undefined);
+  #colours = "";
   #players = 0b11111;
   #titles = /** @type {string[]} */ ([]);
   /** What it has, CSS pixels. */
@@ -204,6 +204,7 @@ export class Reader {
     // It stays the last of its row.
     this.#more.parentElement?.append(this.#more);
     this.#judge.take(this.#play);
+    this.#judge.update(this.state);
   }
 
   /**
@@ -236,7 +237,7 @@ export class Reader {
     this.#room = this.#tall();
     this.#shape(inside < NARROW);
     this.#fold(inside < NARROW);
-    this.recolour();
+    this.recolour(true);
   }
 
   #inside() {
@@ -284,18 +285,28 @@ export class Reader {
     this.node.toggleAttribute("data-folded", fitted.key);
   }
 
-  /** Takes the colours that hold now, and paints all anew. */
-  recolour() {
-    this.#palette?.free();
-    this.#palette = undefined;
-    const open = this.node.dataset.state === "open" || this.node.dataset.state === "fault";
-    if (this.#width === 0 || !open || !this.#module) return;
-    this.#palette = paletteOf(this.#module, this.#host, this.node, this.#late?.standIns);
+  /** Takes the colours that hold now; paints all anew if they are others, or if it must. */
+  recolour(must = false) {
+    const { state } = this.node.dataset;
+    if (this.#width === 0 || !this.#module || !(state === "open" || state === "fault")) return;
+    const colours = coloursOf(this.#host, this.node, this.#late?.standIns);
+    if (!this.#palette || String(colours) !== this.#colours) {
+      this.#palette?.free();
+      this.#palette = new this.#module.Palette(...colours);
+      this.#colours = String(colours);
+    } else if (!must) return;
     if (!this.#play) return this.#court.paintEmpty(this.#module, this.#palette);
     this.#key.layout(this.#play, this.#width);
     if (!this.early) this.#key.paint(this.#play, this.#palette);
     this.#painted = "";
     this.update();
+  }
+
+  /** Paints what waited for the court to be seen. */
+  complete() {
+    if (!this.#play || !this.#palette) return;
+    this.#key.paint(this.#play, this.#palette);
+    this.#strip.paint(this.#play, this.#palette, this.state);
   }
 
   /** Brings everything up to date; for changes of state, not for each frame. */
