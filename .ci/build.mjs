@@ -5,6 +5,7 @@
 //     wasm/pkg/backcut.js             what a page loads
 //     wasm/pkg/backcut_bg-HASH.wasm   what that loads
 //     wasm/pkg/late-HASH.js           what that loads after the first picture
+//     wasm/pkg/sharing-HASH.js        what that loads when somebody shares
 //     wasm/pkg/full-HASH.js           what that loads when it is asked for more
 //     wasm/pkg/full_bg-HASH.wasm      what that loads
 //     wasm/pkg/inlined.js             all the modules in one, for a page that carries the wasm inside
@@ -61,8 +62,8 @@ async function bundled(entry, glue, defined, instead = {}) {
         return { contents: glue[basename(dirname(path))] };
       });
       for (const [name, path] of Object.entries(instead)) {
-        build.onResolve({ filter: new RegExp(`[/]${name}$`) }, ({ resolveDir }) => {
-          return { path: join(resolveDir, path) };
+        build.onResolve({ filter: new RegExp(`[/]${name}$`) }, ({ resolveDir, path: asked }) => {
+          return { path: join(resolveDir, dirname(asked), path) };
         });
       }
     },
@@ -93,9 +94,11 @@ async function bundle() {
   const wholeFile = `./${published("full_bg", "wasm", full.wasm)}`;
   const apart = { WASM_FILE: firstFile, FULL_WASM_FILE: wholeFile };
   const fullModule = await bundled("full.js", glue, apart);
+  const sharing = await bundled("sharing.js", glue, {});
+  const late = { SHARING_FILE: `./${published("sharing", "js", sharing)}` };
   const module = await bundled("index.js", glue, {
     ...apart,
-    LATE_FILE: `./${published("late", "js", await bundled("late.js", glue, {}))}`,
+    LATE_FILE: `./${published("late", "js", await bundled("late.js", glue, late))}`,
     FULL_FILE: `./${published("full", "js", fullModule)}`,
   });
   writeFileSync(join(pkg, "backcut.js"), module);
@@ -120,6 +123,7 @@ function manifest() {
       "backcut.js",
       "backcut_bg-*.wasm",
       "late-*.js",
+      "sharing-*.js",
       "full-*.js",
       "full_bg-*.wasm",
       "inlined.js",

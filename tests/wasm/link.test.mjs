@@ -5,7 +5,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { before, test } from "node:test";
 import * as first from "../../wasm/pkg/raw/backcut.js";
-import { Play, initSync, openLink, readView } from "../../wasm/pkg/full/backcut.js";
+import { Play, initSync, openLink } from "../../wasm/pkg/full/backcut.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const folder = `${root}/tests/links/v1`;
@@ -71,10 +71,6 @@ test("a mirrored set is linked as it is shown", () => {
   assert.deepEqual(openLink(back.link({})).bytes, bytes);
 });
 
-test("the short link of an article is read without a set", () => {
-  assert.deepEqual(readView("#turnstile&beat=3&t=4.2&own=1"), { ...nothing, beat: 3, from: 4.2 });
-});
-
 test("damage is thrown as faults", () => {
   const whole = link("turnstile").split("&")[0];
   const code = (act) => {
@@ -94,7 +90,7 @@ test("damage is thrown as faults", () => {
     "no-link",
   );
   assert.equal(
-    code(() => readView("t=soon&beat=x")),
+    code(() => openLink(`${whole}&t=soon&beat=x`)),
     "link-view,link-view",
   );
 });

@@ -9,16 +9,21 @@ const pkg = new URL("../../wasm/pkg/", import.meta.url);
 const budget = JSON.parse(readFileSync(new URL("budget.json", import.meta.url), "utf8"));
 
 const published = readdirSync(pkg).filter((name) => /-[0-9a-f]{12}\.(js|wasm)$/.test(name));
-const [firstWasm, lateModule, fullModule, fullWasm] = ["backcut_bg", "late", "full", "full_bg"].map(
-  (stem) => published.find((name) => name.startsWith(`${stem}-`)),
-);
+const [firstWasm, lateModule, sharingModule, fullModule, fullWasm] = [
+  "backcut_bg",
+  "late",
+  "sharing",
+  "full",
+  "full_bg",
+].map((stem) => published.find((name) => name.startsWith(`${stem}-`)));
 const compressed = (name) => brotliCompressSync(readFileSync(new URL(name, pkg))).length;
 
 test("no part of an embed grows past its budget", () => {
   const [module, wasm] = [compressed("backcut.js"), compressed(firstWasm)];
   const full = compressed(fullModule) + compressed(fullWasm);
   const late = compressed(lateModule);
-  const now = { module, wasm, total: module + wasm, late, full };
+  const sharing = compressed(sharingModule);
+  const now = { module, wasm, total: module + wasm, late, sharing, full };
   console.log(`Brotli bytes: ${JSON.stringify(now)}`);
   for (const [name, most] of Object.entries(budget)) {
     assert.ok(now[name] <= most, `${name}: ${now[name]} bytes, budget ${most}`);
@@ -30,8 +35,9 @@ test("each module names exactly the files that it loads", () => {
     const text = readFileSync(new URL(name, pkg), "utf8");
     return new Set(text.match(/[\w-]+-[0-9a-f]{12}\.(?:js|wasm)/g));
   };
-  assert.equal(published.length, 4);
+  assert.equal(published.length, 5);
   assert.deepEqual(files("backcut.js"), new Set([firstWasm, lateModule, fullModule]));
+  assert.deepEqual(files(lateModule), new Set([sharingModule]));
   assert.deepEqual(files(fullModule), new Set([fullWasm]));
 });
 
@@ -45,7 +51,7 @@ test("no module asks a browser for vectors", () => {
 });
 
 test("nothing in it is evaluated from text, and no address is built in", () => {
-  for (const name of ["backcut.js", lateModule, fullModule]) {
+  for (const name of ["backcut.js", lateModule, sharingModule, fullModule]) {
     const text = readFileSync(new URL(name, pkg), "utf8");
     assert.doesNotMatch(text, /\beval\(|new Function\(|blob:/);
     const addresses = text.match(/https?:\/\/[\w./-]+/g) ?? [];

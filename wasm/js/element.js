@@ -43,6 +43,7 @@ const Base = /** @type {typeof HTMLElement} */ (globalThis.HTMLElement ?? class 
  * @attr {string} coverage - the defence, by its name in a set file; without it nobody defends
  * @attr {boolean} notes - what was found is flagged and listed
  * @attr {string} sync - sets of the page with the same word share one clock
+ * @attr {string} share - address of a page that opens links, in place of the package's frame page
  * @attr {string} theme - `light` or `dark`
  * @cssprop {length} --backcut-room - [100svh] the height that the whole reader should not outgrow
  * @slot - the first child stands for the court until the set is there: a picture, or a link to the

@@ -1,6 +1,6 @@
 /**
- * The frame page, for sites that allow only frames: shows the set that the address names after the
- * `#`, and tells the page around it how high it is.
+ * The frame page, for sites that allow only frames: shows the set that the address names, or holds,
+ * after the `#`, and tells the page around it how high it is. By itself it is where links open.
  *
  * The page asks, from its own origin, with `{ backcut: "size", room }`, where `room` is the height of
  * its window, and gets `{ backcut: "size", height }` now and whenever that changes. Only the window
@@ -12,6 +12,9 @@ import { ATTRIBUTE, TAG } from "./names.js";
 /** Heights that a window may have, CSS pixels; what else is told is no height. */
 const ROOM = { least: 200, most: 10_000 };
 
+/** What names an address. @type {Set<string>} */
+const OWN = new Set([ATTRIBUTE.src, ATTRIBUTE.share]);
+
 /** A set file of another site is not shown: the frame would speak with this site's name. */
 function own(/** @type {string | null} */ address) {
   const url = URL.parse(address ?? "", location.href);
@@ -22,8 +25,10 @@ const element = document.createElement(TAG);
 
 function show() {
   const asked = new URLSearchParams(location.hash.slice(1));
+  // A link that holds the set itself: what stands behind it is a view, not attributes.
+  if (asked.has("set")) return element.setAttribute(ATTRIBUTE.src, location.hash);
   for (const name of Object.values(ATTRIBUTE)) {
-    const value = name === ATTRIBUTE.src ? own(asked.get(name)) : asked.get(name);
+    const value = OWN.has(name) ? own(asked.get(name)) : asked.get(name);
     if (value === null) element.removeAttribute(name);
     else if (value !== element.getAttribute(name)) element.setAttribute(name, value);
   }

@@ -6,11 +6,23 @@ import {
   byteLimit,
   emptyCourtHeight,
   initSync,
+  openLink as unpack,
   paintEmptyCourt,
 } from "../pkg/full/backcut.js";
+import { show } from "./shown.js";
+
+/** @import { BackcutSet } from "./element.js" */
+/** @import { Shown } from "./shown.js" */
+
+/** The set file in a link; has `element` show what the link asks for. @param {string} link @param {BackcutSet} element */
+function openLink(link, element) {
+  const { bytes, view } = /** @type {{ bytes: Uint8Array, view: Shown }} */ (unpack(link));
+  show(element, { ...view, follow: view.follow || undefined });
+  return bytes;
+}
 
 /** @param {(address: URL) => Promise<WebAssembly.Module>} compile */
 export async function load(compile) {
   const { memory } = initSync({ module: await compile(new URL(FULL_WASM_FILE, import.meta.url)) });
-  return { memory, Play, Palette, byteLimit, emptyCourtHeight, paintEmptyCourt };
+  return { memory, Play, Palette, byteLimit, emptyCourtHeight, paintEmptyCourt, openLink };
 }

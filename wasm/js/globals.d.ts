@@ -4,5 +4,7 @@ declare const WASM_FILE: string;
 declare const FULL_WASM_FILE: string;
 /** The same, of what comes after the first picture. */
 declare const LATE_FILE: string;
+/** The same, of what sharing needs. */
+declare const SHARING_FILE: string;
 /** Set when the package is bundled: the full module's address as seen from the first one. */
 declare const FULL_FILE: string;

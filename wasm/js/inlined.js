@@ -6,6 +6,7 @@
 
 import * as full from "./full.js";
 import * as late from "./late.js";
+import * as sharing from "./sharing.js";
 
 /** Unpacks a wasm file out of the page. @param {URL} address */
 export async function compile({ pathname }) {
@@ -18,5 +19,10 @@ export async function compile({ pathname }) {
 }
 
 export const importLate = async () => late;
+
+export const importSharing = async () => sharing;
+
+/** The page lies wherever somebody put it: nowhere that others could load from. @type {URL | undefined} */
+export const home = undefined;
 
 export const importFull = async () => full;

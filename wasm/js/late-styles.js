@@ -1,6 +1,16 @@
 /** The look of what comes after the first picture. */
 
 const CSS = `
+.sharing { padding-block: 10px 2px; border-block-end: 1px solid var(--_rule); font-size: 15px; }
+.ways { display: flex; flex-wrap: wrap; column-gap: 18px; }
+.ways .word { padding: 0; text-decoration: underline; text-underline-offset: 3px; }
+.ways .word::after { content: none; }
+.sharing .fine { color: var(--_soft); font-size: 14px; min-block-size: 1.35em; }
+.sharing textarea { inline-size: 100%; font: 13px/1.4 ui-monospace, monospace; color: inherit; background: var(--_field);
+  border: 1px solid var(--_line); border-radius: 0; padding: 8px; margin-block: 4px 8px; }
+.qr > div { inline-size: min(100%, 320px); margin-block: 6px 10px; }
+.qr svg { display: block; inline-size: 100%; background: #FFF; fill: #000; stroke: none; shape-rendering: crispEdges; forced-color-adjust: none; }
+
 .judged { padding-block: 10px 2px; font-size: 15px; }
 .judged > div, .judged ul { display: grid; gap: 8px; }
 .judged ul { list-style: none; }
@@ -45,7 +55,7 @@ td small { color: var(--_soft); }
 @media print {
   .reader { --_paper: #FFF; --_ink: #000; --_soft: #3A3A3A; }
   :host(:host) { color-scheme: light; }
-  .controls, .judged, .key, .fold, .words, .close-up { display: none !important; }
+  .controls, .sharing, .judged, .key, .fold, .words, .close-up { display: none !important; }
   [data-print] { border: 0; padding: 0; }
   [data-print] :is(.court, .beat, .strip) { display: none; }
   [data-print] .sheet { display: grid; grid-template-columns: 1fr 1fr; gap: 16px; }

@@ -4,5 +4,5 @@ export { followLinks } from "./anchors.js";
 export { standIns } from "./contrast.js";
 export { lateStyles } from "./late-styles.js";
 export { keepTogether } from "./sync.js";
-export { Judge } from "./controls/judge.js";
+export { Extras } from "./controls/extras.js";
 export { Sheet } from "./controls/sheet.js";

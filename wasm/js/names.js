@@ -24,6 +24,8 @@ export const ATTRIBUTE = /** @type {const} */ ({
   notes: "notes",
   /** Sets of the page with the same word share one clock. */
   sync: "sync",
+  /** Address of a page that opens links; without it, the frame page of the package. */
+  share: "share",
   /** `light` or `dark`, where the page does not go by the reader's preference. */
   theme: "theme",
 });

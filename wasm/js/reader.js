@@ -116,7 +116,7 @@ export class Reader {
   #follow;
   #key = new Key();
   #late = /** @type {Late | undefined} */ (undefined);
-  #judge = /** @type {InstanceType<Late["Judge"]> | undefined} */ (undefined);
+  #extras = /** @type {InstanceType<Late["Extras"]> | undefined} */ (undefined);
   #sheet = /** @type {InstanceType<Late["Sheet"]> | undefined} */ (undefined);
   #fault = new FaultNote();
   node;
@@ -194,8 +194,8 @@ export class Reader {
     if (this.#late) return;
     this.#late = late;
     this.#sheet = new late.Sheet();
-    this.#judge = new late.Judge(this.#host, this.#ask);
-    const { wide, narrow, words, below } = this.#judge.nodes;
+    this.#extras = new late.Extras(this.#host, this.#ask);
+    const { wide, narrow, words, below } = this.#extras.nodes;
     this.node.append(this.#sheet.node);
     this.#follow.nodes.row.append(...wide);
     this.#lists.append(...narrow);
@@ -203,8 +203,8 @@ export class Reader {
     this.#controls.after(below);
     // It stays the last of its row.
     this.#more.parentElement?.append(this.#more);
-    this.#judge.take(this.#play);
-    this.#judge.update(this.state);
+    this.#extras.take(this.#play);
+    this.#extras.update(this.state);
   }
 
   /**
@@ -268,7 +268,7 @@ export class Reader {
       const strip = (/** @type {boolean} */ folded) =>
         play.stripGeometry(this.#width, this.follow, folded)[4] ?? 0;
       // What judging adds may reach below the window: it is read, not watched.
-      const below = this.#judge ? [this.#judge.nodes.below] : [];
+      const below = this.#extras ? [this.#extras.nodes.below] : [];
       const parts = [this.#court.node, this.#strip.node, this.#key.node, ...below];
       fitted = fit(this.#width, narrow, {
         // Heights are told in whole pixels; their rest may add up to one.
@@ -315,7 +315,7 @@ export class Reader {
     for (const part of [this.#heading, this.#caption, this.#speed, this.#follow, this.#key]) {
       part.update(state);
     }
-    this.#judge?.update(state);
+    this.#extras?.update(state);
     this.draw();
     this.#besides();
   }
@@ -334,7 +334,7 @@ export class Reader {
     stop(this.#besides);
     const { state } = this;
     this.#transport.update(state);
-    this.#judge?.instant(state);
+    this.#extras?.instant(state);
     this.#strip.tell(state);
     if (this.#play) this.#court.tell(inWords(this.#play, state));
     this.#strip.place(state.time);
@@ -367,7 +367,7 @@ export class Reader {
 
   /** The defence is another one, or something was found. */
   judged() {
-    this.#judge?.take(this.#play);
+    this.#extras?.take(this.#play);
     this.#painted = "";
     this.update();
   }
@@ -451,7 +451,7 @@ export class Reader {
   /** Another set, or none: nothing may be asked of one that is gone. @param {OpenSet | undefined} play */
   #hold(play) {
     this.#play = play;
-    this.#judge?.take(play);
+    this.#extras?.take(play);
   }
 
   /** Colours belong to the module that paints with them. @param {Module | undefined} module */

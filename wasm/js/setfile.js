@@ -1,11 +1,18 @@
 /** Where the set file of an element comes from. */
 
 import { SetError } from "./fault.js";
+import { loadFull } from "./load.js";
+
+/** @import { BackcutSet } from "./element.js" */
+
+/** An address that holds the set itself, in its fragment. */
+const LINK = /#(.*&)?set=/;
 
 /**
- * The file at `src`, else the JSON script among the element's children.
+ * The file at `src`, or in it where it is a link that holds a set; else the JSON script among the
+ * element's children.
  *
- * @param {HTMLElement} element
+ * @param {BackcutSet} element
  * @param {string} src
  * @param {AbortSignal} signal
  * @returns {Promise<Uint8Array>}
@@ -16,6 +23,7 @@ export async function fileOf(element, src, signal) {
     if (!inline) throw new SetError("The page names no set file.");
     return new TextEncoder().encode(inline.textContent ?? "");
   }
+  if (LINK.test(src)) return (await loadFull()).openLink(src, element);
   const response = await fetch(src, { signal }).catch((reason) => {
     throw new SetError("The set file did not come.", [], 0, reason);
   });

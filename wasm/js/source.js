@@ -17,5 +17,11 @@ export async function compile(address) {
 /** @returns {Promise<typeof import("./late.js")>} */
 export const importLate = () => import(LATE_FILE);
 
+/** @returns {Promise<typeof import("./sharing.js")>} */
+export const importSharing = () => import(SHARING_FILE);
+
+/** Where the package lies, for what a page elsewhere needs of it. @type {URL | undefined} */
+export const home = /* @__PURE__ */ new URL(".", import.meta.url);
+
 /** @returns {Promise<typeof import("./full.js")>} */
 export const importFull = () => import(FULL_FILE);

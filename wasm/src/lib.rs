@@ -25,5 +25,5 @@ mod runtime;
 
 pub use canvas::Palette;
 #[cfg(feature = "full")]
-pub use link::{open_link, read_view};
+pub use link::open_link;
 pub use play::{Play, byte_limit, empty_court_height, paint_empty_court};

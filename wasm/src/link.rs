@@ -40,16 +40,6 @@ pub fn open_link(link: &str) -> Result<Object, JsValue> {
     Ok(object)
 }
 
-/// The view that a link asks for, whether a set is in it or not: `#my-embed&t=3.4&paused`.
-///
-/// # Errors
-/// An array of faults, one for each value that means nothing.
-#[wasm_bindgen(js_name = readView)]
-pub fn read_view(link: &str) -> Result<Object, JsValue> {
-    let view = View::read(link).map_err(|faults| thrown(&faults))?;
-    Ok(told(&view))
-}
-
 fn told(view: &View) -> Object {
     let object = Object::new();
     let read: Array = view.read.iter().map(|n| JsValue::from(*n)).collect();

@@ -10,7 +10,7 @@ import { Notes } from "./notes.js";
 import { Outcomes } from "./outcomes.js";
 
 /** @import { BackcutSet } from "../element.js" */
-/** @import { FullPlay, OpenSet } from "../load.js" */
+/** @import { FullPlay } from "../load.js" */
 /** @import { Commands, State } from "../reader.js" */
 
 export class Judge {
@@ -62,16 +62,16 @@ export class Judge {
     };
   }
 
-  /** Another set, another verdict on it, or none: what was asked of it before is asked anew. @param {OpenSet | undefined} play */
+  /** Another set, another verdict on it, or none: what was asked of it before is asked anew. @param {FullPlay | undefined} play */
   take(play) {
-    const full = play && "coverages" in play ? play : undefined;
-    if (full !== this.#play) {
-      this.#play = full;
-      for (const { list } of [this.#wide, this.#narrow])
-        list.select.replaceChildren(...offered(full));
-      this.#outcomes.take(full);
+    if (play !== this.#play) {
+      this.#play = play;
+      for (const { list } of [this.#wide, this.#narrow]) {
+        list.select.replaceChildren(...offered(play));
+      }
+      this.#outcomes.take(play);
     }
-    this.#notes.take(full);
+    this.#notes.take(play);
   }
 
   /** @param {State} state */

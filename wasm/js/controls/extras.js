@@ -1,0 +1,48 @@
+/** The controls that come after the first picture: judging the set, and sharing it. */
+
+import { make } from "../build.js";
+import { Judge } from "./judge.js";
+import { Share } from "./share.js";
+
+/** @import { BackcutSet } from "../element.js" */
+/** @import { OpenSet } from "../load.js" */
+/** @import { Commands, State } from "../reader.js" */
+
+export class Extras {
+  #judge;
+  #share;
+  /** What it adds, by where it stands: in the rows of a wide and of a narrow reader, by the title, below. */
+  nodes;
+
+  /** @param {BackcutSet} host @param {Commands} ask */
+  constructor(host, ask) {
+    this.#judge = new Judge(host, ask);
+    this.#share = new Share(host, ask);
+    const { wide, narrow, words, below } = this.#judge.nodes;
+    this.nodes = {
+      wide,
+      narrow,
+      words: [...words, this.#share.button],
+      below: make("div", {}, this.#share.node, below),
+    };
+  }
+
+  /** Another set, another verdict on it, or none: what was asked of it before is asked anew. @param {OpenSet | undefined} play */
+  take(play) {
+    const full = play && "coverages" in play ? play : undefined;
+    this.#judge.take(full);
+    this.#share.take(full);
+  }
+
+  /** @param {State} state */
+  update(state) {
+    this.#judge.update(state);
+    this.#share.instant(state);
+  }
+
+  /** Brings what depends on the time up to date. @param {State} state */
+  instant(state) {
+    this.#judge.instant(state);
+    this.#share.instant(state);
+  }
+}

@@ -1,0 +1,70 @@
+/** A button for sharing the set. What it opens comes when it is first pressed. */
+
+import { button, make } from "../build.js";
+import { importSharing } from "../source.js";
+
+/** @import { BackcutSet } from "../element.js" */
+/** @import { FullPlay } from "../load.js" */
+/** @import { Commands, State } from "../reader.js" */
+/** @import { Sharing } from "./sharing.js" */
+
+export class Share {
+  #host;
+  #ask;
+  #play = /** @type {FullPlay | undefined} */ (undefined);
+  #state = /** @type {State | undefined} */ (undefined);
+  #panel = /** @type {Sharing | undefined} */ (undefined);
+  button = button(
+    { class: "word", "data-word": "Share", "aria-expanded": "false" },
+    () => this.#toggle(),
+    "Share",
+  );
+  node = make("div", { class: "sharing", role: "group", "aria-label": "Share", hidden: "" });
+
+  /** @param {BackcutSet} host @param {Commands} ask */
+  constructor(host, ask) {
+    this.#host = host;
+    this.#ask = ask;
+    this.node.addEventListener("keydown", ({ key }) => {
+      if (key === "Escape") this.#close();
+    });
+  }
+
+  /** @param {FullPlay | undefined} play another set, or none that can be shared */
+  take(play) {
+    this.#play = play;
+    this.#panel?.take(play);
+  }
+
+  /** @param {State} state */
+  instant(state) {
+    this.#state = state;
+    this.#panel?.instant(state);
+  }
+
+  async #toggle() {
+    if (!this.node.hidden) return this.#close();
+    this.#open(true);
+    if (!this.#panel) {
+      // Without them there is nothing to share by; the button may be pressed again.
+      const [sharing] = await Promise.all([importSharing().catch(() => {}), this.#ask.goFull()]);
+      if (!sharing) return this.#open(false);
+      this.#panel ??= new sharing.Sharing(this.#host);
+      this.node.replaceChildren(this.#panel.node);
+    } else await this.#ask.goFull();
+    this.#panel.take(this.#play);
+    if (this.#state) this.#panel.instant(this.#state);
+    if (!this.#play) this.#open(false);
+  }
+
+  #close() {
+    this.#open(false);
+    this.button.focus();
+  }
+
+  /** @param {boolean} open */
+  #open(open) {
+    this.node.hidden = !open;
+    this.button.setAttribute("aria-expanded", String(open));
+  }
+}

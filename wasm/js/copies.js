@@ -1,0 +1,100 @@
+/** What can be copied of a set on a page: links and what another page needs to show it. */
+
+import { ATTRIBUTE, SPEED, TAG } from "./names.js";
+import { home } from "./source.js";
+
+/** @import { BackcutSet } from "./element.js" */
+/** @import { FullPlay } from "./load.js" */
+/** @import { State } from "./reader.js" */
+
+/**
+ * A set on a page.
+ *
+ * @typedef {object} OnPage
+ * @property {BackcutSet} host
+ * @property {FullPlay} play
+ * @property {State} state
+ */
+
+/** The speed that nothing need be said of. */
+const GAME = SPEED[2].rate;
+/** So many characters make a picture that a phone reads from a screen. Common practice, no source. */
+export const MOST_IN_PICTURE = 600;
+
+/** Where links open; undefined where the package lies nowhere that others can reach. @param {BackcutSet} host */
+export function opener(host) {
+  const named = host.getAttribute(ATTRIBUTE.share);
+  const page = named ? new URL(named, document.baseURI) : home && new URL("frame.html", home);
+  return page && /^https?:$/.test(page.protocol) ? page : undefined;
+}
+
+/** A link to the set as it is shown, at this moment or from its start. @param {OnPage} set @param {boolean} [moment] */
+export function link({ host, play, state }, moment = false) {
+  const shown = {
+    ...(moment && { from: state.time, paused: true }),
+    follow: state.follow,
+    coverage: host.coverage,
+    speed: state.rate === GAME ? undefined : state.rate,
+  };
+  return `${opener(host)}#${play.link(shown)}`;
+}
+
+/** The page's own address, at the element where that has a name; undefined for a page without one. @param {BackcutSet} host */
+export function page(host) {
+  if (!/^https?:$/.test(location.protocol)) return undefined;
+  const [address] = location.href.split("#");
+  return host.id ? `${address}#${encodeURIComponent(host.id)}` : address;
+}
+
+/** The script and the tag, for a page anywhere; the script by the hash that this site's file has. @param {OnPage} set */
+export async function tag({ host, play }) {
+  const attributes = [...host.attributes].filter(
+    ({ name }) => !["src", "id", "class", "style"].includes(name),
+  );
+  const set = [["src", address(host) ?? `#${play.link({})}`]];
+  for (const { name, value } of attributes) set.push([name, value]);
+  const words = set.map(([name, value]) => (value ? ` ${name}="${escape(value)}"` : ` ${name}`));
+  const element = `<${TAG}${words.join("")}>${escape(play.title)}</${TAG}>`;
+  const script = await scriptOf();
+  return script ? `${script}\n${element}` : element;
+}
+
+async function scriptOf() {
+  if (!home) return undefined;
+  const { href } = new URL("backcut.js", home);
+  const response = await fetch(href).catch(() => undefined);
+  // It may have been bundled with a page's own scripts.
+  if (!response?.ok) return undefined;
+  const integrity = await hashOf(await response.arrayBuffer());
+  return `<script type="module" src="${href}"${integrity} crossorigin="anonymous"></script>`;
+}
+
+/** @param {ArrayBuffer} bytes */
+async function hashOf(bytes) {
+  // A page without a secure context has no hashes.
+  if (!crypto.subtle) return "";
+  const hash = new Uint8Array(await crypto.subtle.digest("SHA-384", bytes));
+  return ` integrity="sha384-${btoa(String.fromCharCode(...hash))}"`;
+}
+
+/** A frame, for a page that may hold no script. @param {OnPage} set */
+export function frame({ host, play, state }) {
+  const { width, height } = host.getBoundingClientRect();
+  const [w, h] = [Math.ceil(width), Math.ceil(height)];
+  const title = escape(`${play.title}, a set play`);
+  return (
+    `<iframe src="${escape(link({ host, play, state }))}" title="${title}" loading="lazy" ` +
+    `allow="fullscreen; clipboard-write; web-share" width="${w}" height="${h}" ` +
+    `style="border: 0; inline-size: 100%; block-size: auto; aspect-ratio: ${w} / ${h}"></iframe>`
+  );
+}
+
+/** The set file's address; undefined for one that stands in the page or in a link. @param {BackcutSet} host */
+export function address({ src }) {
+  return src && !src.includes("#") ? new URL(src, document.baseURI).href : undefined;
+}
+
+/** @param {string} text */
+function escape(text) {
+  return text.replace(/[&<>"]/g, (letter) => `&#${letter.charCodeAt(0)};`);
+}
