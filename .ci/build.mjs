@@ -106,9 +106,11 @@ async function bundle() {
   writeFileSync(join(pkg, "inlined.js"), inlined);
   writeFileSync(join(pkg, "frame.js"), await bundled("frame.js", glue, apart));
   copyFileSync(join(root, "wasm", "js", "frame.html"), join(pkg, "frame.html"));
+  return { firstFile, wholeFile };
 }
 
-function manifest() {
+/** @param {{ firstFile: string, wholeFile: string }} files */
+function manifest({ firstFile, wholeFile }) {
   const { license } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
   const version = /^version = "(.*)"$/m.exec(readFileSync(join(root, "Cargo.toml"), "utf8"))?.[1];
   const manifest = {
@@ -117,7 +119,17 @@ function manifest() {
     description: 'Plays a written basketball set on a page: <backcut-set src="set.json">',
     license,
     type: "module",
-    exports: { ".": { types: "./types/index.d.ts", default: "./backcut.js" } },
+    exports: {
+      ".": { types: "./types/index.d.ts", default: "./backcut.js" },
+      // For a page that asks for them ahead, by whatever name its bundler gives them.
+      "./wasm": firstFile,
+      "./full-wasm": wholeFile,
+      "./inlined.js": { types: "./types/index.d.ts", default: "./inlined.js" },
+      "./frame.html": "./frame.html",
+      "./frame.js": "./frame.js",
+      "./custom-elements.json": "./custom-elements.json",
+      "./package.json": "./package.json",
+    },
     customElements: "custom-elements.json",
     files: [
       "backcut.js",
@@ -149,9 +161,9 @@ export async function build() {
   // The first is small above all; the other is asked for by somebody who waits for its answer.
   wasm("raw", "z", "--no-default-features");
   wasm("full", "2");
-  await bundle();
+  const files = await bundle();
   types();
-  manifest();
+  manifest(files);
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {

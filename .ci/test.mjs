@@ -66,6 +66,7 @@ check("types", "tsc", ["-p", "wasm/js"]);
 const NODE = /^ℹ pass (\d+)\nℹ fail (\d+)/gm;
 const node = ["--test", "--test-timeout=300000", "--test-reporter=spec"];
 await runner("wasm tests", "node", [...node, ...files("tests/wasm", ".test.mjs")], NODE);
+await runner("package tests", "node", [...node, "tests/packages/consumed.test.mjs"], NODE);
 await runner("browser tests", "node", [...node, ...files("tests/browser", ".test.mjs")], NODE);
 
 if (broken.length > 0) console.log(`Failed: ${broken.join(", ")}`);

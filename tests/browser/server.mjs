@@ -19,18 +19,18 @@ const TYPES = {
 export const POLICY = "default-src 'self'; script-src 'self' 'wasm-unsafe-eval'";
 
 /**
- * Serves the project's folder on a free local port.
+ * Serves a folder, the project's own unless another is named, on a free local port.
  *
  * @param {Record<string, { status?: number, type?: string, body?: string, delay?: Promise<void>, policy?: string }>} answers
  *     answers of its own, by path
  */
-export async function serve(answers = {}) {
+export async function serve(answers = {}, folder = root) {
   const server = createServer(async (request, response) => {
     const path = new URL(request.url ?? "/", "http://localhost").pathname;
     const own = answers[path];
     try {
       await own?.delay;
-      const body = own ? (own.body ?? "") : await readFile(join(root, normalize(path)));
+      const body = own ? (own.body ?? "") : await readFile(join(folder, normalize(path)));
       const type = own?.type ?? TYPES[extname(path)] ?? "application/octet-stream";
       response.writeHead(own?.status ?? 200, {
         "content-type": type,

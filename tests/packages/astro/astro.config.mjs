@@ -1,0 +1,6 @@
+import { defineConfig } from "astro/config";
+
+export default defineConfig({
+  devToolbar: { enabled: false },
+  vite: { build: { assetsInlineLimit: 0 } },
+});
