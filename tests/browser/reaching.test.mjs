@@ -2,9 +2,10 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { TAG, audit, inBrowser, property } from "./page.mjs";
+import { TAG, TOLD, audit, inBrowser, property, refined } from "./page.mjs";
 
-const { open } = inBrowser();
+const browser = inBrowser();
+const { open } = browser;
 
 test("dragging in the strip scrubs, and the slider says where", async (t) => {
   const { page } = await open(t);
@@ -64,6 +65,146 @@ test("keys act with the focus inside, and only then", async (t) => {
   assert.equal(await page.locator("[aria-label='Follow 3']").getAttribute("aria-pressed"), "false");
   await page.keyboard.press(" ");
   assert.equal(await property(page, "paused"), false);
+});
+
+test("up and down move the time in the strip, and leave the page alone elsewhere", async (t) => {
+  const { page } = await open(t);
+  await page.getByRole("slider").focus();
+  await page.keyboard.press("ArrowUp");
+  assert.equal(await property(page, "currentTime"), 1);
+  await page.keyboard.press("ArrowDown");
+  assert.equal(await property(page, "currentTime"), 0);
+  await page.getByRole("button", { name: "Next frame" }).focus();
+  await page.keyboard.press("ArrowUp");
+  assert.equal(await property(page, "currentTime"), 0);
+});
+
+test("letters and marks act: play, captions, speed", async (t) => {
+  const { page } = await open(t);
+  await page.getByRole("slider").focus();
+  await page.keyboard.press("<");
+  assert.equal(await property(page, "playbackRate"), 0.5);
+  await page.keyboard.press("<");
+  await page.keyboard.press("<");
+  assert.equal(await property(page, "playbackRate"), 0.25);
+  await page.keyboard.press(">");
+  assert.equal(await property(page, "playbackRate"), 0.5);
+  await page.keyboard.press("c");
+  assert.equal(await page.locator(".captions").isVisible(), false);
+  await page.keyboard.press("K");
+  assert.equal(await property(page, "paused"), false);
+});
+
+test("what is typed into a field inside stays there", async (t) => {
+  let come = () => {};
+  browser.server.answers["/late.json"] = {
+    type: "application/json",
+    body: JSON.stringify(TOLD),
+    delay: new Promise((resolve) => (come = resolve)),
+  };
+  const field = '<p><input aria-label="Name"></p>';
+  const body = `<backcut-set src="/late.json">${field}</backcut-set>`;
+  const { page } = await open(t, { body, wait: false });
+  const name = page.getByRole("textbox", { name: "Name" });
+  await name.focus();
+  await page.keyboard.type("fk 1,.c?");
+  assert.equal(await name.inputValue(), "fk 1,.c?");
+  come();
+  await page.evaluate(() => document.querySelector("backcut-set").ready);
+  assert.equal(await property(page, "paused"), true);
+});
+
+test("the keys are listed under ?, escape closes the list, the focus goes back", async (t) => {
+  const { page } = await open(t, { body: TAG });
+  await refined(page);
+  const slider = page.getByRole("slider");
+  await slider.focus();
+  await page.keyboard.press("?");
+  const list = page.getByRole("dialog", { name: "Keys" });
+  await list.waitFor();
+  for (const words of ["Play or pause", "1 second back", "Next beat", "Faster", "Full screen"]) {
+    assert.equal(await list.getByText(words, { exact: true }).isVisible(), true, words);
+  }
+  assert.deepEqual(await audit(page), []);
+  // They are listed, and do not act meanwhile.
+  await page.keyboard.press("ArrowRight");
+  assert.equal(await property(page, "currentTime"), 0);
+  await page.keyboard.press("Escape");
+  assert.equal(await list.isVisible(), false);
+  await page.keyboard.press("ArrowRight");
+  assert.equal(await property(page, "currentTime"), 1);
+  const opener = page.getByRole("button", { name: "Keys" });
+  await opener.click();
+  await list.getByRole("button", { name: "Close" }).click();
+  assert.equal(await list.isVisible(), false);
+  const focused = () => document.querySelector("backcut-set").shadowRoot.activeElement.textContent;
+  assert.equal(await page.evaluate(focused), "Keys");
+});
+
+test("letters, digits and marks can be switched off, by the page and by the reader", async (t) => {
+  const { page } = await open(t, {
+    body: TAG.replace("set.json", "told.json").replace(" src", ' keys="no-characters" src'),
+  });
+  await refined(page);
+  const slider = page.getByRole("slider");
+  await slider.focus();
+  for (const key of ["f", "k", "c", "3", ",", ".", "<", "?"]) await page.keyboard.press(key);
+  assert.equal(await property(page, "currentTime"), 0);
+  assert.equal(await property(page, "paused"), true);
+  assert.equal(await property(page, "playbackRate"), 1);
+  assert.equal(await page.getByRole("dialog").isVisible(), false);
+  assert.equal(await page.locator(".captions").isVisible(), true);
+  await page.keyboard.press("ArrowRight");
+  assert.equal(await property(page, "currentTime"), 1);
+  await page.getByRole("button", { name: "Keys" }).click();
+  const list = page.getByRole("dialog");
+  assert.equal(await list.getByText("Faster").count(), 0);
+  await list.getByRole("checkbox").check();
+  assert.equal(await list.getByText("Faster").count(), 1);
+  await page.keyboard.press("Escape");
+  await slider.focus();
+  await page.keyboard.press(".");
+  assert.ok((await property(page, "currentTime")) > 1);
+  assert.equal(await page.locator("backcut-set").getAttribute("keys"), null);
+});
+
+test("while it plays nothing is read out, and the slider knows the time when it is reached", async (t) => {
+  const { page } = await open(t, { body: TAG.replace("set.json", "told.json") });
+  await refined(page);
+  const told = await page.evaluate(async () => {
+    const set = document.querySelector("backcut-set");
+    await set.play();
+    // What a start says comes at once.
+    await new Promise((resolve) => setTimeout(resolve));
+    const said = [];
+    const watching = new MutationObserver((records) => {
+      for (const { target, attributeName } of records) {
+        const live = (target.parentElement ?? target).closest("[role=status], [role=alert]");
+        if (live || attributeName) said.push(attributeName ?? target.textContent);
+      }
+    });
+    watching.observe(set.shadowRoot, {
+      subtree: true,
+      childList: true,
+      characterData: true,
+      attributeFilter: ["aria-valuenow", "aria-valuetext", "aria-label"],
+    });
+    const passed = (t) =>
+      new Promise((resolve) => {
+        set.addEventListener("timeupdate", function look() {
+          if (set.currentTime < t) return;
+          set.removeEventListener("timeupdate", look);
+          resolve();
+        });
+      });
+    await passed(0.9);
+    const quiet = said.filter((name) => name !== "aria-label");
+    set.shadowRoot.querySelector("[role=slider]").focus();
+    const text = set.shadowRoot.querySelector("[role=slider]").getAttribute("aria-valuetext");
+    return { quiet, text: parseFloat(text), time: set.currentTime };
+  });
+  assert.deepEqual(told.quiet, []);
+  assert.ok(Math.abs(told.text - told.time) < 0.06, `${told.text} ${told.time}`);
 });
 
 test("space on a button presses that button and nothing else", async (t) => {

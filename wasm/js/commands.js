@@ -1,6 +1,6 @@
 /** What is done when a reader asks for it, by button, key or pointer. */
 
-import { FRAME } from "./names.js";
+import { FRAME, SPEED } from "./names.js";
 
 /** @import { BackcutSet } from "./element.js" */
 /** @import { Player } from "./player.js" */
@@ -42,6 +42,10 @@ export function commandsOf(element, { player, reader, paint, scrub, judge, goFul
     rate: (rate) => {
       player.rate = rate;
     },
+    pace: (by) => {
+      const at = SPEED.findIndex(({ rate }) => rate === player.rate);
+      player.rate = SPEED[at + by]?.rate ?? player.rate;
+    },
     follow: (mask) => {
       reader().follow = mask === reader().follow ? 0 : mask;
       update();
@@ -59,6 +63,7 @@ export function commandsOf(element, { player, reader, paint, scrub, judge, goFul
       reader().timing = !reader().timing;
       judge();
     },
+    help() {},
     goFull,
     scrub,
   };

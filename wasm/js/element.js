@@ -44,6 +44,7 @@ const Base = /** @type {typeof HTMLElement} */ (globalThis.HTMLElement ?? class 
  * @attr {boolean} notes - what was found is flagged and listed
  * @attr {string} sync - sets of the page with the same word share one clock
  * @attr {string} share - address of a page that opens links, in place of the package's frame page
+ * @attr {string} keys - `no-characters` where letters, digits and marks shall be no keys
  * @attr {string} theme - `light` or `dark`
  * @cssprop {length} --backcut-room - [100svh] the height that the whole reader should not outgrow
  * @slot - the first child stands for the court until the set is there: a picture, or a link to the
@@ -87,7 +88,7 @@ export class BackcutSet extends Base {
     this.#reader = new Reader(this, this.#player, ask);
     root.append(this.#reader.node);
     root.addEventListener("keydown", (event) => {
-      if (event instanceof KeyboardEvent) onKey(event, ask);
+      if (event instanceof KeyboardEvent) onKey(event, ask, this);
     });
   }
 

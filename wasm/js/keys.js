@@ -1,49 +1,64 @@
 /** What each key asks for; they act only while the focus is inside the element. */
 
+import { ATTRIBUTE } from "./names.js";
+
 /** @import { Commands } from "./reader.js" */
 
-const SECOND = 1;
+/**
+ * A command, what it is given, and whether it is asked for in the strip alone: elsewhere the key
+ * scrolls the page.
+ *
+ * @typedef {[ask: "toggle" | "move" | "frame" | "beat" | "seek" | "pace" | "follow" | "captions" | "fullScreen" | "help", by?: number, inStrip?: boolean]} Asked
+ */
 
-/** @type {Record<string, (ask: Commands) => void>} */
-const KEYS = {
-  " ": (ask) => ask.toggle(),
-  ArrowLeft: (ask) => ask.move(-SECOND),
-  ArrowRight: (ask) => ask.move(SECOND),
-  ",": (ask) => ask.frame(-1),
-  ".": (ask) => ask.frame(1),
-  PageUp: (ask) => ask.beat(1),
-  PageDown: (ask) => ask.beat(-1),
-  Home: (ask) => ask.seek(0),
-  End: (ask) => ask.seek(Infinity),
-  f: (ask) => ask.fullScreen(),
-  0: (ask) => ask.follow(0),
-  1: (ask) => ask.follow(1 << 0),
-  2: (ask) => ask.follow(1 << 1),
-  3: (ask) => ask.follow(1 << 2),
-  4: (ask) => ask.follow(1 << 3),
-  5: (ask) => ask.follow(1 << 4),
+/** Keys as media players have them; digits are players. @type {Readonly<Record<string, Asked>>} */
+export const KEYS = {
+  " ": ["toggle"],
+  k: ["toggle"],
+  ArrowLeft: ["move", -1],
+  ArrowRight: ["move", 1],
+  ArrowDown: ["move", -1, true],
+  ArrowUp: ["move", 1, true],
+  ",": ["frame", -1],
+  ".": ["frame", 1],
+  PageDown: ["beat", -1],
+  PageUp: ["beat", 1],
+  Home: ["seek", 0],
+  End: ["seek", Infinity],
+  "<": ["pace", -1],
+  ">": ["pace", 1],
+  0: ["follow", 0],
+  1: ["follow", 1 << 0],
+  2: ["follow", 1 << 1],
+  3: ["follow", 1 << 2],
+  4: ["follow", 1 << 3],
+  5: ["follow", 1 << 4],
+  c: ["captions"],
+  f: ["fullScreen"],
+  "?": ["help"],
 };
 
-/** Keys that a focused button, link or list has its own use for. */
-const OWN = /** @type {Record<string, string>} */ ({
-  BUTTON: " ",
-  A: "",
-  SELECT: " ArrowLeft ArrowRight PageUp PageDown Home End 0 1 2 3 4 5 f",
-});
+/** What has its own use for keys: what is typed into, lists, media, what scrolls sideways. */
+const KEEPS = "input,textarea,select,audio,video,[role=region]";
 
-/** Does what the key asks for. @param {KeyboardEvent} event @param {Commands} ask */
-export function onKey(event, ask) {
-  if (event.defaultPrevented || event.altKey || event.ctrlKey || event.metaKey) return;
-  const target = event.composedPath()[0];
-  if (!(target instanceof HTMLElement) || isTypedInto(target)) return;
-  const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
-  const act = Object.hasOwn(KEYS, key) ? KEYS[key] : undefined;
-  if (!act || OWN[target.tagName]?.includes(key)) return;
-  event.preventDefault();
-  act(ask);
+/** Without letters, digits and marks; WCAG 2.2, 2.1.4 asks for a way to turn them off. */
+export const NO_CHARACTERS = "no-characters";
+
+/** Whether a key acts in `host`. @param {string} key @param {Element} host */
+export function acts(key, host) {
+  const named = key.length > 1 || key === " ";
+  return Object.hasOwn(KEYS, key) && (named || host.getAttribute(ATTRIBUTE.keys) !== NO_CHARACTERS);
 }
 
-/** @param {HTMLElement} element */
-function isTypedInto(element) {
-  return element.isContentEditable || element.matches("input, textarea");
+/** Does what the key asks for. @param {KeyboardEvent} event @param {Commands} ask @param {Element} host */
+export function onKey(event, ask, host) {
+  if (event.defaultPrevented || event.altKey || event.ctrlKey || event.metaKey) return;
+  const target = event.composedPath()[0];
+  if (!(target instanceof HTMLElement) || target.isContentEditable || target.matches(KEEPS)) return;
+  const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
+  if (!acts(key, host) || (key === " " && target.matches("button,summary"))) return;
+  const [name, by = 0, inStrip] = KEYS[key] ?? ["help"];
+  if (inStrip && !target.matches("[role=slider]")) return;
+  event.preventDefault();
+  /** @type {(by: number) => void} */ (ask[name])(by);
 }

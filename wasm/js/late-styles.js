@@ -46,6 +46,31 @@ td small { color: var(--_soft); }
 [data-narrow] .when { min-block-size: 44px; }
 .row .choice.wide-only { flex: none; min-inline-size: 190px; }
 .row .cell.word { flex: none; padding-inline: 14px; }
+[data-narrow] .words { flex-wrap: wrap; gap: 0 12px; padding-inline: 8px; }
+.words .narrow-only { place-content: center; align-items: center; }
+/* Too narrow for words between the chevrons: they stand above, and what is left goes to the next line. */
+.controls { container-type: inline-size; }
+@container (inline-size < 350px) {
+  .stepper { min-block-size: 50px; padding-block-start: 14px; }
+  .stepper > span { position: absolute; inset: 4px 0 auto; text-align: center; font-size: 13px; pointer-events: none; }
+  .stepper button { margin-block-start: -14px; padding-block-start: 18px; }
+  .row.narrow-only { flex-wrap: wrap; }
+  .row.narrow-only > .cell { flex: 1 0 45% !important; min-block-size: 44px; }
+}
+
+/* Words in the page's script, whatever way the page runs; time always runs to the right. */
+.reader :is(h2, h3, p, dd, li, td, th, summary, button, label, .count, .about > span) { unicode-bidi: plaintext; }
+.stepper { direction: ltr; }
+
+.keys { inline-size: min(440px, 100vw - 32px); max-block-size: calc(100vh - 32px); overflow: auto; padding: 12px 20px; color: inherit; background: var(--_paper); border: 1px solid var(--_line); overscroll-behavior: contain; }
+.keys::backdrop { background: rgb(0 0 0 / .45); }
+.keys .line { justify-content: space-between; }
+.keys dl { margin: 8px 0; }
+.keys dl div { display: grid; grid-template-columns: 2fr 3fr; gap: 10px; padding-block: 4px; border-block-start: 1px solid var(--_rule); }
+.keys dd { margin: 0; }
+kbd { font: inherit; font-weight: 700; padding-inline: 5px; border: 1px solid var(--_line); }
+.keys label { display: flex; align-items: center; gap: 10px; min-block-size: 44px; }
+.keys input { inline-size: 24px; block-size: 24px; margin: 0; accent-color: var(--_ink); }
 
 :host(:fullscreen), :host(.full) { max-inline-size: none; overflow: auto; background: var(--_paper); }
 :host(.full) { position: fixed; inset: 0; max-inline-size: none !important; z-index: 2147483647; }

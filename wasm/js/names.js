@@ -26,6 +26,8 @@ export const ATTRIBUTE = /** @type {const} */ ({
   sync: "sync",
   /** Address of a page that opens links; without it, the frame page of the package. */
   share: "share",
+  /** `no-characters`: letters, digits and marks are no keys; arrows and the like still are. */
+  keys: "keys",
   /** `light` or `dark`, where the page does not go by the reader's preference. */
   theme: "theme",
 });

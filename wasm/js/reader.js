@@ -35,6 +35,7 @@ import { captionOf, inWords } from "./told.js";
  * @property {(by: number) => void} beat
  * @property {(by: number) => void} frame
  * @property {(rate: number) => void} rate
+ * @property {(by: number) => void} pace to the next faster or slower speed
  * @property {(mask: number) => void} follow bit 0 is player 1; the same again: all
  * @property {() => void} fullScreen
  * @property {() => void} fold
@@ -42,6 +43,7 @@ import { captionOf, inWords } from "./told.js";
  * @property {() => void} captions shows or hides what the captions say
  * @property {(on: boolean) => void} scrub
  * @property {() => Promise<void>} goFull goes on with the full module, if that comes
+ * @property {() => void} help lists the keys; the list comes after the first picture
  * @property {() => void} timing shows what holds the set up, or no longer
  */
 
@@ -160,6 +162,9 @@ export class Reader {
       this.#fault.node,
     );
     // What the page put inside stands for the court until that is there.
+    const { node } = this.#strip;
+    // While it plays it is quiet; whoever comes to it hears where it is.
+    node.addEventListener("focus", () => this.#strip.tell(this.state));
     this.#slot.addEventListener("slotchange", () => {
       this.node.toggleAttribute("data-poster", this.#slot.assignedElements().length > 0);
     });

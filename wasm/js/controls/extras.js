@@ -1,7 +1,8 @@
-/** The controls that come after the first picture: judging the set, and sharing it. */
+/** The controls that come after the first picture: judging the set, sharing it, the list of keys. */
 
 import { make } from "../build.js";
 import { Judge } from "./judge.js";
+import { Keys } from "./keys.js";
 import { Share } from "./share.js";
 
 /** @import { BackcutSet } from "../element.js" */
@@ -18,12 +19,13 @@ export class Extras {
   constructor(host, ask) {
     this.#judge = new Judge(host, ask);
     this.#share = new Share(host, ask);
+    const keys = new Keys(host, ask);
     const { wide, narrow, words, below } = this.#judge.nodes;
     this.nodes = {
-      wide,
+      wide: [...wide, keys.wide],
       narrow,
-      words: [...words, this.#share.button],
-      below: make("div", {}, this.#share.node, below),
+      words: [...words, this.#share.button, keys.narrow],
+      below: make("div", {}, this.#share.node, below, keys.node),
     };
   }
 
