@@ -79,7 +79,7 @@ kbd { font: inherit; font-weight: 700; padding-inline: 5px; border: 1px solid va
 .sheet { display: none; }
 @media print {
   .reader { --_paper: #FFF; --_ink: #000; --_soft: #3A3A3A; }
-  :host(:host) { color-scheme: light; }
+  :host(:defined) { color-scheme: light; }
   .controls, .sharing, .judged, .key, .fold, .words, .close-up { display: none !important; }
   [data-print] { border: 0; padding: 0; }
   [data-print] :is(.court, .beat, .strip) { display: none; }

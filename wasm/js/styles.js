@@ -24,7 +24,7 @@ const CSS = `
   display: block; box-sizing: border-box; max-inline-size: 800px; margin-inline: auto; color-scheme: light; }
 @media (prefers-color-scheme: dark) { :host(:not([theme="light"])) { ${colours(DARK)} color-scheme: dark; } }
 :host([theme="dark"]) { ${colours(DARK)} color-scheme: dark; }
-@media (forced-colors: active) { :host(:host) { ${colours(FORCED)} forced-color-adjust: none; } }
+@media (forced-colors: active) { :host(:defined) { ${colours(FORCED)} forced-color-adjust: none; } }
 :host([hidden]), [hidden] { display: none !important; }
 
 .reader { background: var(--_paper); color: var(--_ink); border: 1px solid var(--_rule);
@@ -69,6 +69,7 @@ slot, [data-state="loading"] ::slotted(:not(:first-child)) { display: none; }
 .tab { position: absolute; inset: 0 auto auto 0; inline-size: 60px; block-size: 21px; border-radius: 2px;
   background: var(--_ink); color: var(--_paper); font: 600 12.5px/21px var(--_sans); text-align: center; pointer-events: none; }
 [data-state="loading"] :is(.playhead, .tab, .key) { display: none; }
+[data-state="loading"] :is(h2, h3) { visibility: hidden; }
 
 button, select { font: inherit; color: inherit; background: none; border: 0; border-radius: 0; margin: 0; padding: 0; cursor: pointer; }
 button, select, [role="slider"], a { outline-offset: 2px; }
