@@ -293,25 +293,6 @@ test("a second copy of the script leaves the first alone", async (t) => {
   assert.equal(await property(page, "readyState"), 4);
 });
 
-test("mounted a hundred times the wasm memory stays as it is", async (t) => {
-  const { page } = await open(t, { body: "", wait: false });
-  const grown = await page.evaluate(async () => {
-    const main = document.querySelector("main");
-    const sizes = [];
-    for (let i = 0; i < 100; i += 1) {
-      const set = document.createElement("backcut-set");
-      set.src = "/set.json";
-      main.append(set);
-      await set.ready;
-      sizes.push(set.frame.buffer.byteLength);
-      set.remove();
-      while (set.readyState !== 0) await new Promise((resolve) => setTimeout(resolve, 5));
-    }
-    return sizes.at(-1) - sizes[2];
-  });
-  assert.equal(grown, 0);
-});
-
 test("thirty at once all show their first picture", async (t) => {
   const { page, problems } = await open(t, { body: TAG.repeat(30) });
   const times = await page.evaluate(() =>

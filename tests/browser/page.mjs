@@ -161,10 +161,14 @@ export const TAG = '<backcut-set src="/set.json"></backcut-set>';
 
 /** Resolves once what comes after the first picture is there, for every set. */
 export function refined(page) {
-  return page.waitForFunction(() =>
-    [...document.querySelectorAll("backcut-set")].every((set) =>
-      set.shadowRoot.querySelector(".sheet"),
-    ),
+  return page.waitForFunction(
+    () =>
+      [...document.querySelectorAll("backcut-set")].every((set) =>
+        set.shadowRoot.querySelector(".sheet"),
+      ),
+    undefined,
+    // Not by frames, which a test may count, or hold.
+    { polling: 20 },
   );
 }
 

@@ -65,6 +65,7 @@ export class BackcutSet extends Base {
   #releasing = 0;
   #near = false;
   #seen = false;
+  #halfSeen = false;
   #scrubbing = false;
   /** Whether something changed while nobody saw it. */
   #stale = false;
@@ -114,8 +115,10 @@ export class BackcutSet extends Base {
         }
         this.#settle();
       },
-      onSeen: (seen) => {
-        this.#seen = seen;
+      onSeen: (any, half) => {
+        this.#seen = any;
+        this.#halfSeen = half;
+        this.#settle();
         this.#startBySelf();
       },
       onSize: () => this.#guarded(() => this.#reader.resize()),
@@ -445,7 +448,7 @@ export class BackcutSet extends Base {
 
   /** Lets the clock run, or stops it: it runs only where somebody may see it. */
   #settle() {
-    const runs = !this.#player.paused && this.#near && !this.#scrubbing && this.isConnected;
+    const runs = !this.#player.paused && this.#seen && !this.#scrubbing && this.isConnected;
     if (runs) run(this.#tick);
     else stop(this.#tick);
     if (this.#near && this.#stale) this.#guarded(() => this.#reader.layout());
@@ -467,7 +470,7 @@ export class BackcutSet extends Base {
   }
 
   #startBySelf() {
-    if (this.#started || !this.autoplay || !this.#seen || !this.#player.ready) return;
+    if (this.#started || !this.autoplay || !this.#halfSeen || !this.#player.ready) return;
     this.#started = true;
     if (!this.#player.stepwise) this.#player.play();
   }

@@ -14,7 +14,7 @@ const HALF = 0.5;
 /**
  * @typedef {object} Watcher
  * @property {(near: boolean) => void} onNear it comes near to the window, or leaves
- * @property {(seen: boolean) => void} onSeen half of it is seen, or no longer
+ * @property {(any: boolean, half: boolean) => void} onSeen how much of it is in the window
  * @property {() => void} onSize its size or place in the page changed
  */
 
@@ -74,11 +74,11 @@ function near() {
 function seen() {
   return new IntersectionObserver(
     (entries) => {
-      for (const { target, intersectionRatio } of entries) {
-        watchers.get(target)?.onSeen(intersectionRatio >= HALF);
+      for (const { target, isIntersecting, intersectionRatio } of entries) {
+        watchers.get(target)?.onSeen(isIntersecting, intersectionRatio >= HALF);
       }
     },
-    { threshold: HALF },
+    { threshold: [0, HALF] },
   );
 }
 
