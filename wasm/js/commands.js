@@ -13,13 +13,14 @@ import { FRAME, SPEED } from "./names.js";
  * @property {Player} player
  * @property {() => Reader} reader which is made with these commands
  * @property {(act: () => void) => void} paint guarded
+ * @property {(act: () => void) => void} attempt a trap in it shows as a fault
  * @property {(on: boolean) => void} scrub whether a finger holds the time
  * @property {() => void} judge asks for what the reader wants to know
  * @property {() => Promise<void>} goFull
  */
 
 /** @param {BackcutSet} element @param {Inside} inside @returns {Commands} */
-export function commandsOf(element, { player, reader, paint, scrub, judge, goFull }) {
+export function commandsOf(element, { player, reader, paint, attempt, scrub, judge, goFull }) {
   const update = () => paint(() => reader().update());
   const fill = () => {
     reader().full = element.classList.toggle("full");
@@ -56,7 +57,7 @@ export function commandsOf(element, { player, reader, paint, scrub, judge, goFul
       else if (element.requestFullscreen) element.requestFullscreen().catch(fill);
       else fill();
     },
-    fold: () => reader().fold(),
+    fold: () => paint(() => reader().fold()),
     large: () => paint(() => reader().enlarge()),
     captions: () => paint(() => reader().hush()),
     timing: () => {
@@ -64,6 +65,7 @@ export function commandsOf(element, { player, reader, paint, scrub, judge, goFul
       judge();
     },
     help() {},
+    attempt,
     goFull,
     scrub,
   };

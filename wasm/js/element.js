@@ -21,6 +21,7 @@ import { isTold } from "./told.js";
 /** @import { PromiseWithResolvers } from "./later.js" */
 /** @import { Finding, Look, Module } from "./load.js" */
 /** @import { EventName } from "./names.js" */
+/** @import { Listener } from "./surroundings.js" */
 
 /** So long nothing is said about a set that is on its way, milliseconds. */
 const PATIENCE_MS = 400;
@@ -79,6 +80,7 @@ export class BackcutSet extends Base {
       player: this.#player,
       reader: () => this.#reader,
       paint: (act) => this.#guarded(act),
+      attempt: (act) => this.#attempt(act),
       scrub: (on) => {
         this.#scrubbing = on;
         this.#settle();
@@ -88,20 +90,15 @@ export class BackcutSet extends Base {
     });
     this.#reader = new Reader(this, this.#player, ask);
     root.append(this.#reader.node);
-    root.addEventListener("keydown", (event) => {
-      if (event instanceof KeyboardEvent) onKey(event, ask, this);
-    });
+    root.addEventListener("keydown", (event) => onKey(event, ask, this));
   }
 
   // -- life ---------------------------------------------------------------------------------
 
   connectedCallback() {
     clearTimeout(this.#releasing);
-    if (this.#listening) {
-      // It was only moved.
-      this.#settle();
-      return;
-    }
+    // Who listens still was only moved.
+    if (this.#listening) return this.#settle();
     this.#listening = new AbortController();
     // First of all: on a phone what it asks for is long on its way.
     this.#load();
@@ -324,7 +321,7 @@ export class BackcutSet extends Base {
         if (!signal.aborted) this.#open(full, bytes);
       }
     } catch (reason) {
-      if (!signal.aborted) this.#fail(SetError.from(reason));
+      if (!signal.aborted) this.#fail(reason);
     } finally {
       clearTimeout(patience);
       if (this.#loading === loading) this.#loading = undefined;
@@ -345,7 +342,7 @@ export class BackcutSet extends Base {
       // Without it the set plays as well.
       const late = await loadLate().catch(() => undefined);
       if (late) {
-        this.#reader.refine(late);
+        this.#attempt(() => this.#reader.refine(late));
         if (this.shadowRoot) late.lateStyles(this.shadowRoot, sheetOf);
         late.followLinks();
         late.keepTogether();
@@ -378,12 +375,10 @@ export class BackcutSet extends Base {
     // What was asked for before may be why there is no set.
     if (this.#error) return this.#reload();
     if (!this.#opened.play) return;
-    try {
+    this.#attempt(() => {
       if (this.#askJudging()) this.#guarded(() => this.#reader.judged());
       else if (this.#judging) this.#goFull();
-    } catch (reason) {
-      this.#fail(SetError.from(reason));
-    }
+    });
   }
 
   /** Goes on with the full module; the instant is kept. Without it the set plays on as it is. */
@@ -391,30 +386,25 @@ export class BackcutSet extends Base {
     const { file } = this.#opened;
     const full = await loadFull().catch(() => undefined);
     if (!full || !file || file !== this.#opened.file || full === this.#opened.module) return;
-    try {
-      this.#show(full, file);
-    } catch (reason) {
-      this.#fail(SetError.from(reason));
-    }
+    this.#attempt(() => this.#show(full, file));
   }
 
-  /** @param {SetError} error */
-  #fail(error) {
-    this.#error = error;
-    this.#opened.close();
+  /** @param {unknown} reason */
+  #fail(reason) {
+    const error = (this.#error = SetError.from(reason));
     this.#player.close(error);
-    this.#settle();
-    // The empty court is painted by the module too; where it is missing, words must do.
     try {
       this.#reader.fail(this.#opened.module, error, this.src);
     } catch {
-      // Said above.
+      // It is said by then; a module that traps paints no empty court.
     }
+    this.#opened.close();
+    this.#settle();
     this.#ready ??= withResolvers();
     this.#ready.reject(error);
     this.#ready = undefined;
-    const { faults, more } = error;
-    this.dispatchEvent(new CustomEvent(EVENT.error, { detail: { faults, more } }));
+    const detail = { faults: error.faults, more: error.more };
+    this.dispatchEvent(new CustomEvent(EVENT.error, { detail }));
   }
 
   #release() {
@@ -423,8 +413,10 @@ export class BackcutSet extends Base {
     this.#listening = undefined;
     unwatch(this);
     this.#player.close();
-    this.#reader.release();
-    this.#opened.close();
+    this.#attempt(() => {
+      this.#reader.release();
+      this.#opened.close();
+    });
   }
 
   // -- playing --------------------------------------------------------------------------------
@@ -454,18 +446,23 @@ export class BackcutSet extends Base {
     if (this.#near && this.#stale) this.#guarded(() => this.#reader.layout());
   }
 
-  /** Paints, or keeps in mind that it should; a trap in the module shows as a fault. @param {() => void} paint */
+  /** Paints, or keeps in mind that it should. @param {() => void} paint */
   #guarded(paint) {
     if (!this.#near) {
       this.#stale = true;
       return;
     }
     this.#stale = false;
+    this.#attempt(paint);
+  }
+
+  /** Asks the module for something; a trap in it shows as a fault. @param {() => void} act */
+  #attempt(act) {
     try {
-      paint();
+      act();
     } catch (reason) {
-      this.#opened.forget();
-      this.#fail(SetError.from(reason));
+      // Said once; what fails after that is but the empty court.
+      if (!this.#error) this.#fail(reason);
     }
   }
 
@@ -477,23 +474,22 @@ export class BackcutSet extends Base {
 
   /** Follows what changes around it. @param {AbortSignal} signal */
   #listen(signal) {
-    const onStill = (/** @type {boolean} */ still) => {
-      this.#player.stepwise = still;
-      if (still) this.#player.pause();
-      this.#guarded(() => this.#reader.update());
-    };
-    const onFull = (/** @type {boolean} */ full) => {
-      this.#reader.full = full;
-      this.#guarded(() => this.#reader.update());
-    };
+    /** @type {Listener} */
     const to = {
-      onStill,
-      onFull,
+      onStill: (still) => {
+        this.#player.stepwise = still;
+        if (still) this.#player.pause();
+        this.#guarded(() => this.#reader.update());
+      },
+      onFull: (full) => {
+        this.#reader.full = full;
+        this.#guarded(() => this.#reader.update());
+      },
       onColours: () => this.#guarded(() => this.#reader.recolour()),
       onDensity: () => this.#guarded(() => this.#reader.layout()),
       onWindow: () => this.#guarded(() => this.#reader.resize()),
       // Seen or not: it may be on paper.
-      onPrint: (/** @type {boolean} */ on) => this.#reader.print(on ? this.src : undefined),
+      onPrint: (on) => this.#attempt(() => this.#reader.print(on ? this.src : undefined)),
     };
     listen(this, to, signal);
   }

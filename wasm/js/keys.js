@@ -50,9 +50,10 @@ export function acts(key, host) {
   return Object.hasOwn(KEYS, key) && (named || host.getAttribute(ATTRIBUTE.keys) !== NO_CHARACTERS);
 }
 
-/** Does what the key asks for. @param {KeyboardEvent} event @param {Commands} ask @param {Element} host */
+/** Does what the key asks for. @param {Event} event @param {Commands} ask @param {Element} host */
 export function onKey(event, ask, host) {
-  if (event.defaultPrevented || event.altKey || event.ctrlKey || event.metaKey) return;
+  if (!(event instanceof KeyboardEvent) || event.defaultPrevented) return;
+  if (event.altKey || event.ctrlKey || event.metaKey) return;
   const target = event.composedPath()[0];
   if (!(target instanceof HTMLElement) || target.isContentEditable || target.matches(KEEPS)) return;
   const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;

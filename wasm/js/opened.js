@@ -55,15 +55,15 @@ export class Opened {
     return this.#view.of(this.play);
   }
 
-  /** Gives the set back. */
+  /** Gives the set back; a module that trapped may not take it, and need not. */
   close() {
-    this.play?.free();
-    this.forget();
-  }
-
-  /** Lets go of a set that a trap has left in pieces. */
-  forget() {
+    const { play } = this;
     this.play = undefined;
     this.file = undefined;
+    try {
+      play?.free();
+    } catch {
+      // It is let go of all the same.
+    }
   }
 }

@@ -43,6 +43,7 @@ import { captionOf, inWords } from "./told.js";
  * @property {() => void} captions shows or hides what the captions say
  * @property {(on: boolean) => void} scrub
  * @property {() => Promise<void>} goFull goes on with the full module, if that comes
+ * @property {(act: () => void) => void} attempt asks the module; a trap shows as a fault
  * @property {() => void} help lists the keys; the list comes after the first picture
  * @property {() => void} timing shows what holds the set up, or no longer
  */
@@ -225,6 +226,7 @@ export class Reader {
     this.#fault.show(error.message, Math.max(0, error.faults.length + error.more - 1), address);
     this.node.dataset.state = "fault";
     this.#width = 0;
+    this.#bleach();
     this.layout();
   }
 
@@ -296,7 +298,7 @@ export class Reader {
     if (this.#width === 0 || !this.#module || !(state === "open" || state === "fault")) return;
     const colours = coloursOf(this.#host, this.node, this.#late?.standIns);
     if (!this.#palette || String(colours) !== this.#colours) {
-      this.#palette?.free();
+      this.#bleach();
       this.#palette = new this.#module.Palette(...colours);
       this.#colours = String(colours);
     } else if (!must) return;
@@ -337,12 +339,14 @@ export class Reader {
 
   #besides = () => {
     stop(this.#besides);
-    const { state } = this;
-    this.#transport.update(state);
-    this.#extras?.instant(state);
-    this.#strip.tell(state);
-    if (this.#play) this.#court.tell(inWords(this.#play, state));
-    this.#strip.place(state.time);
+    this.#ask.attempt(() => {
+      const { state } = this;
+      this.#transport.update(state);
+      this.#extras?.instant(state);
+      this.#strip.tell(state);
+      if (this.#play) this.#court.tell(inWords(this.#play, state));
+      this.#strip.place(state.time);
+    });
   };
 
   /** Shows the player's time; for each frame while it plays. */
@@ -425,8 +429,7 @@ export class Reader {
   release() {
     stop(this.#besides);
     this.#hold(undefined);
-    this.#palette?.free();
-    this.#palette = undefined;
+    this.#bleach();
     this.rest();
   }
 
@@ -462,9 +465,15 @@ export class Reader {
   /** Colours belong to the module that paints with them. @param {Module | undefined} module */
   #use(module) {
     if (module === this.#module) return;
-    this.#palette?.free();
-    this.#palette = undefined;
+    this.#bleach();
     this.#module = module;
+  }
+
+  /** Gives the colours back; where that traps they are gone all the same. */
+  #bleach() {
+    const palette = this.#palette;
+    this.#palette = undefined;
+    palette?.free();
   }
 
   #toggleMore() {

@@ -37,7 +37,7 @@ export class Judge {
     const timing = "What holds it up";
     this.#timingButton = button({ class: "word", "data-word": timing }, () => ask.timing(), timing);
     this.#notes = new Notes(host, ask);
-    this.#outcomes = new Outcomes(host);
+    this.#outcomes = new Outcomes(host, ask);
     this.nodes = {
       wide: [this.#wide.opener, this.#wide.list.node],
       narrow: [this.#narrow.opener, this.#narrow.list.node],

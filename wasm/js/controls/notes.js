@@ -85,8 +85,11 @@ export class Notes {
       await new Promise((resolve) => setTimeout(resolve));
       if (this.#play !== play) break;
       const start = performance.now();
-      do more = play.cureOn();
-      while (more && performance.now() - start < SLICE_MS);
+      more = false;
+      this.#ask.attempt(() => {
+        do more = play.cureOn();
+        while (more && performance.now() - start < SLICE_MS);
+      });
     }
     if (this.#curing === play) this.#curing = undefined;
     if (this.#play === play) this.#show(play.findings);

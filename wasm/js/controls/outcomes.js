@@ -7,12 +7,14 @@ import { button, make } from "../build.js";
 
 /** @import { BackcutSet } from "../element.js" */
 /** @import { FullPlay, Look } from "../load.js" */
+/** @import { Commands } from "../reader.js" */
 
 /** Bar length of a second, as a share of a cell. */
 const SECOND = 0.4;
 
 export class Outcomes {
   #host;
+  #ask;
   #play = /** @type {FullPlay | undefined} */ (undefined);
   #table = make("table", {});
   #details = make(
@@ -38,9 +40,10 @@ export class Outcomes {
   #rows = /** @type {Map<string, HTMLTableRowElement>} */ (new Map());
   node = this.#details;
 
-  /** @param {BackcutSet} host */
-  constructor(host) {
+  /** @param {BackcutSet} host @param {Commands} ask */
+  constructor(host, ask) {
     this.#host = host;
+    this.#ask = ask;
     this.#details.addEventListener("toggle", () => this.#fill());
   }
 
@@ -78,9 +81,11 @@ export class Outcomes {
     for (const [name, row] of [...this.#rows]) {
       await new Promise((resolve) => setTimeout(resolve));
       if (play !== this.#play) return;
-      const looks = play.outcome(name);
-      if (!this.#table.tHead) this.#table.prepend(head(looks));
-      row.append(...looks.map((look) => this.#cell(name, look)));
+      this.#ask.attempt(() => {
+        const looks = play.outcome(name);
+        if (!this.#table.tHead) this.#table.prepend(head(looks));
+        row.append(...looks.map((look) => this.#cell(name, look)));
+      });
     }
   }
 
