@@ -1,5 +1,6 @@
 // Shortens the names by which a wasm module and its glue know each other. They are long and end in
-// hashes, nobody reads them, and together they weigh a hundredth of an embed.
+// hashes, nobody reads them, and together they weigh a hundredth of an embed. Leaves out what the glue
+// has for others.
 //
 // Binary format: WebAssembly Core Specification, chapter 5.
 
@@ -75,6 +76,20 @@ function section(body, renamed, imported) {
 }
 
 /**
+ * What the glue does for others: browsers too old to play anyway, callers of older versions, and
+ * sets that nobody gave back. Ours are given back, and a finalizer that traps would throw into the
+ * page.
+ */
+const FOR_OTHERS = /** @type {[RegExp, string][]} */ ([
+  [/^if \(Symbol\.dispose\) .*$/gm, ""],
+  [/^ *\w+Finalization\.(un)?register\(.*\);$/gm, ""],
+  [/^const \w+Finalization = [^;]*;$/gm, ""],
+  [/^if \(!\('encodeInto' in [^]*?^}$/gm, ""],
+  [/^ {4}if \(realloc === undefined\) {[^]*?^ {4}}$/gm, ""],
+  [/^ {4}if \(module !== undefined\) {[^]*?^ {4}}$/gm, "({ module } = module);"],
+]);
+
+/**
  * @param {Uint8Array} wasm
  * @param {string} glue
  * @returns {{ wasm: Uint8Array, glue: string }}
@@ -91,6 +106,10 @@ export function shorten(wasm, glue) {
     if (id === IMPORTS) body = section(body, imports, true);
     if (id === EXPORTS) body = section(body, exports, false);
     out.push([id, ...number(body.length)], body);
+  }
+  for (const [what, by] of FOR_OTHERS) {
+    if (glue.match(what) === null) throw new Error(`the glue has no ${what}`);
+    glue = glue.replace(what, by);
   }
   for (const [name, to] of imports) glue = replaced(glue, `${name}: function`, `${to}: function`);
   // Not all of them are used by the glue.

@@ -3,7 +3,7 @@
  * two defences, or two sets, can be watched side by side.
  */
 
-import { ATTRIBUTE, TAG } from "./names.js";
+import { ATTRIBUTE, FRAME, TAG } from "./names.js";
 
 /** @import { BackcutSet } from "./element.js" */
 
@@ -12,12 +12,17 @@ const FOLLOWS = /** @type {Record<string, (other: BackcutSet, one: BackcutSet) =
   play: (other) => other.play().catch(() => {}),
   pause: (other) => other.pause(),
   ratechange: (other, one) => (other.playbackRate = one.playbackRate),
-  seeked: (other, one) => {
-    // The shorter of two stands at its end.
-    const time = Math.min(one.currentTime, other.duration);
-    if (other.currentTime !== time) other.currentTime = time;
-  },
+  seeked: (other, one) => bring(other, one, 0),
+  // What is out of the window has no clock of its own.
+  timeupdate: (other, one) => bring(other, one, FRAME),
 });
+
+/** Brings the other to the same instant, if it is further away. @param {BackcutSet} other @param {BackcutSet} one @param {number} away seconds */
+function bring(other, one, away) {
+  // The shorter of two stands at its end.
+  const time = Math.min(one.currentTime, other.duration);
+  if (Math.abs(other.currentTime - time) > away) other.currentTime = time;
+}
 
 let listening = false;
 
