@@ -74,7 +74,7 @@ test("paused at a look it is told, and measured on the court", async (t) => {
   await seek(page, look.t + 0.1);
   await page.getByText(look.text, { exact: true }).waitFor();
   await seek(page, 0);
-  assert.equal(await page.getByText(look.text, { exact: true }).isVisible(), false);
+  await page.getByText(look.text, { exact: true }).waitFor({ state: "hidden" });
 });
 
 test("a defence by a wrong name is said, with the right ones", async (t) => {

@@ -243,6 +243,27 @@ test("in a box of no size it is no error, and it is drawn once the box has one",
   assert.deepEqual(problems, []);
 });
 
+test("however large it is shown, no layer has more than four million pixels", async (t) => {
+  const viewport = { width: 3600, height: 2400 };
+  const { page } = await open(t, { body: TOLD, viewport, deviceScaleFactor: 2 });
+  await page.evaluate(() => {
+    Element.prototype.requestFullscreen = () => Promise.reject(new Error("not allowed"));
+  });
+  await refined(page);
+  await page.getByRole("button", { name: "Full screen" }).click();
+  await page.getByRole("button", { name: "Close", exact: true }).waitFor();
+  await page.waitForFunction(
+    () => document.querySelector("backcut-set").shadowRoot.querySelector("canvas").width > 2000,
+  );
+  const sizes = await page.evaluate(() =>
+    [...document.querySelector("backcut-set").shadowRoot.querySelectorAll("canvas")].map(
+      ({ width, height }) => width * height,
+    ),
+  );
+  assert.ok(Math.max(...sizes) > 3.9e6, "the court would like more");
+  for (const size of sizes) assert.ok(size < 4.01e6, `${size}`);
+});
+
 test("less motion is followed while the page is open, and given up again", async (t) => {
   const { page } = await open(t, { body: TOLD });
   await page.evaluate(() => document.querySelector("backcut-set").play());

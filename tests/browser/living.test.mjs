@@ -293,6 +293,48 @@ test("a second copy of the script leaves the first alone", async (t) => {
   assert.equal(await property(page, "readyState"), 4);
 });
 
+test("a worker may import it: nothing happens", async (t) => {
+  browser.server.answers["/worker.js"] = {
+    type: "text/javascript",
+    body: 'import "/wasm/pkg/backcut.js"; postMessage("imported");',
+  };
+  const { page, problems } = await open(t, { body: "" });
+  const told = await page.evaluate(
+    () =>
+      new Promise((resolve) => {
+        const worker = new Worker("/worker.js", { type: "module" });
+        worker.onmessage = ({ data }) => resolve(data);
+        worker.onerror = ({ message }) => resolve(message);
+      }),
+  );
+  assert.equal(told, "imported");
+  assert.deepEqual(problems, []);
+});
+
+test("the page's own styles stay outside, but for its colours", async (t) => {
+  const head = '<link rel="stylesheet" href="/loud.css">';
+  browser.server.answers["/loud.css"] = {
+    type: "text/css",
+    body: `* { text-transform: uppercase; text-indent: 3em; white-space: pre; text-shadow: 1px 1px red;
+      font: italic 40px fantasy; text-align: right; color: red; cursor: wait }
+      button { display: none } p { border: 5px solid red }`,
+  };
+  const styles = async (options) => {
+    const { page } = await open(t, { body: TAG.replace("set.json", "told.json"), ...options });
+    await refined(page);
+    return page.evaluate(() =>
+      [".play", ".captions p", "h2", "h3", "select", ".marks"].map((selector) => {
+        const found = document.querySelector("backcut-set").shadowRoot.querySelector(selector);
+        const style = getComputedStyle(found);
+        return ["textTransform", "textIndent", "whiteSpace", "textShadow", "font", "textAlign"]
+          .concat(["color", "display", "borderTopWidth"])
+          .map((name) => `${selector} ${name} ${style[name]}`);
+      }),
+    );
+  };
+  assert.deepEqual(await styles({ head }), await styles({}));
+});
+
 test("thirty at once all show their first picture", async (t) => {
   const { page, problems } = await open(t, { body: TAG.repeat(30) });
   const times = await page.evaluate(() =>

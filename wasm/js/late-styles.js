@@ -58,6 +58,9 @@ td small { color: var(--_soft); }
   .row.narrow-only > .cell { flex: 1 0 45% !important; min-block-size: 44px; }
 }
 
+/* What a page says of its own words and would be inherited. */
+.reader { text-transform: none; text-indent: 0; text-shadow: none; white-space: normal; }
+
 /* Words in the page's script, whatever way the page runs; time always runs to the right. */
 .reader :is(h2, h3, p, dd, li, td, th, summary, button, label, .count, .about > span) { unicode-bidi: plaintext; }
 .stepper { direction: ltr; }

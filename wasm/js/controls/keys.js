@@ -69,7 +69,7 @@ export class Keys {
   constructor(host, ask) {
     this.#host = host;
     const close = button({ class: "word" }, () => this.node.close(), "Close");
-    const title = make("h2", { id: "keys" }, "Keys");
+    const title = make("h3", { id: "keys" }, "Keys");
     this.node = make(
       "dialog",
       { class: "keys", "aria-labelledby": "keys" },
