@@ -100,6 +100,14 @@ for (const colorScheme of ["light", "dark"]) {
       ["without captions", (p) => button(p, "Captions").click()],
       ["what holds it up", (p) => button(p, "What holds it up").click()],
       [
+        "just wide enough for all buttons",
+        async (p) => {
+          await p.setViewportSize({ width: 660, height: 600 });
+          await button(p, "More").waitFor();
+        },
+      ],
+      ["wide again", (p) => p.setViewportSize({ width: 820, height: 1000 })],
+      [
         "on the whole screen",
         async (p) => {
           await button(p, "Full screen").click();

@@ -49,6 +49,7 @@ td small { color: var(--_soft); }
 [data-narrow] .words { flex-wrap: wrap; gap: 0 12px; padding-inline: 8px; }
 .words .narrow-only { place-content: center; align-items: center; }
 /* Too narrow for words between the chevrons: they stand above, and what is left goes to the next line. */
+.row.wide-only { flex-wrap: wrap; }
 .controls { container-type: inline-size; }
 @container (inline-size < 350px) {
   .stepper { min-block-size: 50px; padding-block-start: 14px; }

@@ -22,9 +22,9 @@ export class Extras {
     const keys = new Keys(host, ask);
     const { wide, narrow, words, below } = this.#judge.nodes;
     this.nodes = {
-      wide: [...wide, keys.wide],
+      wide: [...wide, this.#share.wide, keys.wide],
       narrow,
-      words: [...words, this.#share.button, keys.narrow],
+      words: [...words, this.#share.narrow, keys.narrow],
       below: make("div", {}, this.#share.node, below, keys.node),
     };
   }

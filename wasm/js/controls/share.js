@@ -14,11 +14,9 @@ export class Share {
   #play = /** @type {FullPlay | undefined} */ (undefined);
   #state = /** @type {State | undefined} */ (undefined);
   #panel = /** @type {Sharing | undefined} */ (undefined);
-  button = button(
-    { class: "word", "data-word": "Share", "aria-expanded": "false" },
-    () => this.#toggle(),
-    "Share",
-  );
+  /** What opens it, in a wide and in a narrow reader. */
+  wide = this.#opener("cell word wide-only");
+  narrow = this.#opener("word narrow-only");
   node = make("div", { class: "sharing", role: "group", "aria-label": "Share", hidden: "" });
 
   /** @param {BackcutSet} host @param {Commands} ask */
@@ -28,6 +26,12 @@ export class Share {
     this.node.addEventListener("keydown", ({ key }) => {
       if (key === "Escape") this.#close();
     });
+  }
+
+  /** @param {string} looks */
+  #opener(looks) {
+    const toggle = () => this.#toggle();
+    return button({ class: looks, "aria-expanded": "false" }, toggle, "Share");
   }
 
   /** @param {FullPlay | undefined} play another set, or none that can be shared */
@@ -59,12 +63,15 @@ export class Share {
 
   #close() {
     this.#open(false);
-    this.button.focus();
+    // One of them is seen, and takes it.
+    for (const opener of [this.wide, this.narrow]) opener.focus();
   }
 
   /** @param {boolean} open */
   #open(open) {
     this.node.hidden = !open;
-    this.button.setAttribute("aria-expanded", String(open));
+    for (const opener of [this.wide, this.narrow]) {
+      opener.setAttribute("aria-expanded", String(open));
+    }
   }
 }
