@@ -7,7 +7,7 @@ import { join } from "node:path";
 import { root } from "./process.mjs";
 
 /** What the browser calls, not a page. */
-const LIFE = /^(constructor|\w+Callback)$/;
+const LIFE = /^(constructor|(connected|disconnected|connectedMove|attributeChanged)Callback)$/;
 
 const read = (...path) => readFileSync(join(root, "wasm", ...path), "utf8");
 
@@ -85,7 +85,10 @@ export function customElements() {
   const element = read("pkg", "types", "element.d.ts");
   const tagName = /const TAG = "(.*?)"/.exec(names)?.[1];
   const [, comment] = /\/\*\*((?:(?!\*\/).)*)\*\/\s*export declare class/s.exec(element) ?? [];
-  const fields = members(element);
+  const reflected = attributes(element, []).map(({ name, type, description }) => {
+    return { kind: "field", name, type, description };
+  });
+  const fields = [...reflected, ...members(element)];
   const declaration = {
     kind: "class",
     name: "BackcutSet",

@@ -118,10 +118,15 @@ let pages = 0;
  * A page with `body` in it. `problems` collects what the page complains of; a test that expects
  * none checks that.
  */
-async function open(browser, server, { body = TAG, head = "", wait = true, ...context } = {}) {
+async function open(
+  browser,
+  server,
+  { body = TAG, head = "", wait = true, policy, ...context } = {},
+) {
   const path = `/page-${(pages += 1)}.html`;
   server.answers[path] = {
     type: "text/html; charset=utf-8",
+    policy,
     body: `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>A page</title>
       <meta name="viewport" content="width=device-width"><link rel="icon" href="/icon">
       ${head}<script type="module" src="/wasm/pkg/backcut.js"></script></head>

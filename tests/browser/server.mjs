@@ -32,12 +32,17 @@ export async function serve(answers = {}, folder = root) {
       await own?.delay;
       const body = own ? (own.body ?? "") : await readFile(join(folder, normalize(path)));
       const type = own?.type ?? TYPES[extname(path)] ?? "application/octet-stream";
-      response.writeHead(own?.status ?? 200, {
+      const headers = {
         "content-type": type,
         "content-security-policy": own?.policy ?? POLICY,
         "cache-control": "no-store",
-      });
-      response.end(body);
+      };
+      // A film that cannot be had in parts cannot be sought in.
+      const [, from, to] = /^bytes=(\d+)-(\d*)$/.exec(request.headers.range ?? "") ?? [];
+      if (from === undefined) return response.writeHead(own?.status ?? 200, headers).end(body);
+      const last = Math.min(Number(to || Infinity), body.length - 1);
+      const range = { "content-range": `bytes ${from}-${last}/${body.length}` };
+      response.writeHead(206, { ...headers, ...range }).end(body.subarray(Number(from), last + 1));
     } catch {
       response.writeHead(404, { "content-type": "text/plain" }).end();
     }

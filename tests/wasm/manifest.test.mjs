@@ -37,8 +37,13 @@ test("its attributes are those that the element watches", () => {
 });
 
 test("its fields and methods are those of the class, and those without a setter are read only", () => {
-  const own = Object.entries(Object.getOwnPropertyDescriptors(BackcutSet.prototype))
-    .filter(([name]) => !/^(constructor|\w+Callback)$/.test(name))
+  const reflected = Object.getPrototypeOf(BackcutSet.prototype);
+  const own = [reflected, BackcutSet.prototype]
+    .flatMap((prototype) => Object.entries(Object.getOwnPropertyDescriptors(prototype)))
+    .filter(
+      ([name]) =>
+        !/^(constructor|(connected|disconnected|\w+Changed|connectedMove)Callback)$/.test(name),
+    )
     .map(([name, { get, set }]) => ({
       name,
       kind: get ? "field" : "method",

@@ -27,11 +27,12 @@ test("before a set is there it has no duration and does not move", () => {
 test("play before the set is there is remembered", async () => {
   const { player, told } = playing(false);
   const started = player.play();
-  assert.equal(player.paused, true);
+  assert.equal(player.paused, false);
+  player.advance(1);
   player.open(10, [0]);
   await started;
-  assert.equal(player.paused, false);
-  assert.deepEqual(told, ["loadedmetadata", "play"]);
+  assert.deepEqual([player.paused, player.time], [false, 0]);
+  assert.deepEqual(told, ["play", "loadedmetadata"]);
 });
 
 test("pause before the set is there takes play back", async () => {

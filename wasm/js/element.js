@@ -13,6 +13,7 @@ import { ATTRIBUTE, EVENT } from "./names.js";
 import { Opened } from "./opened.js";
 import { Player } from "./player.js";
 import { Reader } from "./reader.js";
+import { Reflected } from "./reflected.js";
 import { fileOf } from "./setfile.js";
 import { listen } from "./surroundings.js";
 import { sheetOf, styles } from "./styles.js";
@@ -21,6 +22,8 @@ import { isTold } from "./told.js";
 /** @import { PromiseWithResolvers } from "./later.js" */
 /** @import { Finding, Look, Module } from "./load.js" */
 /** @import { EventName } from "./names.js" */
+
+/** @typedef {(now: number, frame: { mediaTime: number }) => void} FrameCallback */
 /** @import { Listener } from "./surroundings.js" */
 
 /** So long nothing is said about a set that is on its way, milliseconds. */
@@ -28,13 +31,12 @@ const PATIENCE_MS = 400;
 /** So long what was taken out of the page may come back without loading anew, milliseconds. */
 const GRACE_MS = 50;
 
-/** A page has it; a server, which only imports, does not. */
-const Base = /** @type {typeof HTMLElement} */ (globalThis.HTMLElement ?? class {});
-
 /**
  * One set, playing.
  *
  * @attr {string} src - address of the set file; without it, a JSON script child is read
+ * @attr {string} loading - `lazy`: the set is asked for once it comes near the window
+ * @attr {string} poster - address of a picture that stands for the court until the set is there
  * @attr {boolean} autoplay - plays by itself once half of it is seen
  * @attr {boolean} loop - starts again at the end
  * @attr {string} court - rule set to show it on
@@ -51,7 +53,7 @@ const Base = /** @type {typeof HTMLElement} */ (globalThis.HTMLElement ?? class 
  * @slot - the first child stands for the court until the set is there: a picture, or a link to the
  *     file; the rest is for where there is no script, or no set: the beats in words
  */
-export class BackcutSet extends Base {
+export class BackcutSet extends Reflected {
   static observedAttributes = Object.values(ATTRIBUTE);
 
   #player = new Player((name) => this.#onPlayer(name));
@@ -71,6 +73,9 @@ export class BackcutSet extends Base {
   /** Whether something changed while nobody saw it. */
   #stale = false;
   #started = false;
+  /** Who is to be told of the next picture. @type {Map<number, FrameCallback>} */
+  #wanted = new Map();
+  #asked = 0;
 
   constructor() {
     super();
@@ -101,7 +106,7 @@ export class BackcutSet extends Base {
     if (this.#listening) return this.#settle();
     this.#listening = new AbortController();
     // First of all: on a phone what it asks for is long on its way.
-    this.#load();
+    if (!this.#lazy) this.#load();
     this.#listen(this.#listening.signal);
     watch(this, {
       onNear: (near) => {
@@ -109,7 +114,7 @@ export class BackcutSet extends Base {
         if (!near) {
           this.#reader.rest();
           this.#stale = true;
-        }
+        } else if (this.#lazy && !this.readyState) this.#load();
         this.#settle();
       },
       onSeen: (any, half) => {
@@ -146,6 +151,9 @@ export class BackcutSet extends Base {
       case ATTRIBUTE.mirrored:
         this.#reload();
         break;
+      case ATTRIBUTE.poster:
+        this.#reader.poster = now;
+        break;
       case ATTRIBUTE.loop:
         this.#player.loop = now !== null;
         break;
@@ -168,53 +176,12 @@ export class BackcutSet extends Base {
 
   // -- what a page can ask for ----------------------------------------------------------------
 
-  /** Address of the set file. */
-  get src() {
-    return this.getAttribute(ATTRIBUTE.src) ?? "";
-  }
-  set src(value) {
-    this.setAttribute(ATTRIBUTE.src, value);
-  }
-
-  /** Plays by itself once half of it is seen. */
-  get autoplay() {
-    return this.hasAttribute(ATTRIBUTE.autoplay);
-  }
-  set autoplay(value) {
-    this.toggleAttribute(ATTRIBUTE.autoplay, value);
-  }
-
-  /** Starts again at the end. */
-  get loop() {
-    return this.hasAttribute(ATTRIBUTE.loop);
-  }
-  set loop(value) {
-    this.toggleAttribute(ATTRIBUTE.loop, value);
-  }
-
   /** The beat that is on, counted from 1 as people count. Setting it seeks to its start. */
   get beat() {
     return this.#player.beat + 1;
   }
   set beat(value) {
     this.#player.seek(this.#player.startOf(value - 1));
-  }
-
-  /** The defence on the floor, by its name in a set file; empty: none. */
-  get coverage() {
-    return this.getAttribute(ATTRIBUTE.coverage) ?? "";
-  }
-  set coverage(value) {
-    if (value) this.setAttribute(ATTRIBUTE.coverage, value);
-    else this.removeAttribute(ATTRIBUTE.coverage);
-  }
-
-  /** Whether what was found is flagged and listed. */
-  get notes() {
-    return this.hasAttribute(ATTRIBUTE.notes);
-  }
-  set notes(value) {
-    this.toggleAttribute(ATTRIBUTE.notes, value);
   }
 
   /** The chances against the defence on the floor; null before that is there. @returns {Look[] | null} */
@@ -250,6 +217,11 @@ export class BackcutSet extends Base {
     return this.#player.ended;
   }
 
+  /** Whether it is on its way to another time; that takes none, so never. */
+  get seeking() {
+    return false;
+  }
+
   /** 1 is the speed of a game. */
   get playbackRate() {
     return this.#player.rate;
@@ -280,6 +252,23 @@ export class BackcutSet extends Base {
     return this.#player.play();
   }
 
+  /**
+   * Has `callback` called once the next picture is drawn, with the time of the page and
+   * `{ mediaTime }`, the seconds that it shows. Words of the WICG's draft for video elements.
+   *
+   * @param {FrameCallback} callback
+   * @returns {number} by which it is cancelled
+   */
+  requestVideoFrameCallback(callback) {
+    this.#wanted.set((this.#asked += 1), callback);
+    return this.#asked;
+  }
+
+  /** Takes that back. @param {number} asked */
+  cancelVideoFrameCallback(asked) {
+    this.#wanted.delete(asked);
+  }
+
   /** Stops it where it is. */
   pause() {
     this.#player.pause();
@@ -296,6 +285,11 @@ export class BackcutSet extends Base {
   }
 
   // -- loading --------------------------------------------------------------------------------
+
+  /** Whether it is asked for only once somebody is near. */
+  get #lazy() {
+    return this.loading === "lazy";
+  }
 
   /** Loads the set again; attributes that are there from the start do not count as a change. */
   #reload() {
@@ -424,7 +418,7 @@ export class BackcutSet extends Base {
   /** @param {EventName} name */
   #onPlayer(name) {
     // A seek tells three things at once; one look at the last of them is enough.
-    if (name === EVENT.seeked) this.#guarded(() => this.#reader.instant());
+    if (name === EVENT.seeked) this.#draw(() => this.#reader.instant());
     else if (name !== EVENT.timeupdate && name !== EVENT.seeking) {
       this.#settle();
       this.#guarded(() => this.#reader.update());
@@ -435,8 +429,19 @@ export class BackcutSet extends Base {
   /** One animation frame. @param {number} seconds */
   #tick = (seconds) => {
     this.#player.advance(seconds);
-    if (!this.#player.paused) this.#guarded(() => this.#reader.draw());
+    if (!this.#player.paused) this.#draw(() => this.#reader.draw());
   };
+
+  /** @param {() => void} paint a picture of another instant */
+  #draw(paint) {
+    this.#guarded(paint);
+    const mediaTime = this.currentTime;
+    for (const [asked, callback] of this.#wanted) {
+      this.#wanted.delete(asked);
+      // What the page does wrong there is no business of this one.
+      queueMicrotask(() => callback(performance.now(), { mediaTime }));
+    }
+  }
 
   /** Lets the clock run, or stops it: it runs only where somebody may see it. */
   #settle() {

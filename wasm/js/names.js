@@ -6,6 +6,10 @@ export const TAG = "backcut-set";
 export const ATTRIBUTE = /** @type {const} */ ({
   /** Address of the set file. */
   src: "src",
+  /** `lazy`: the set is asked for once it comes near the window. */
+  loading: "loading",
+  /** Address of a picture that stands for the court until the set is there. */
+  poster: "poster",
   /** Plays by itself once half of it is seen. */
   autoplay: "autoplay",
   /** Starts again at the end. */

@@ -96,9 +96,11 @@ export class Player {
     this.#time = Math.min(this.#time, duration);
     if (this.stepwise && this.#time === 0) this.#time = this.#lastPicture(0);
     this.#emit("loadedmetadata");
-    const waiting = this.#waiting.splice(0);
-    if (waiting.length > 0) this.#start();
-    for (const { resolve } of waiting) resolve();
+    if (this.stepwise && !this.#paused) {
+      this.#paused = true;
+      this.#start();
+    }
+    for (const { resolve } of this.#waiting.splice(0)) resolve();
   }
 
   /**
@@ -114,11 +116,15 @@ export class Player {
 
   /** Plays, from the beginning where the end is reached. @returns {Promise<void>} */
   play() {
-    if (!this.ready) {
-      return new Promise((resolve, reject) => this.#waiting.push({ resolve, reject }));
+    if (this.ready) {
+      this.#start();
+      return Promise.resolve();
     }
-    this.#start();
-    return Promise.resolve();
+    if (this.#paused) {
+      this.#paused = false;
+      this.#emit("play");
+    }
+    return new Promise((resolve, reject) => this.#waiting.push({ resolve, reject }));
   }
 
   pause() {

@@ -167,9 +167,16 @@ export class Reader {
     // While it plays it is quiet; whoever comes to it hears where it is.
     node.addEventListener("focus", () => this.#strip.tell(this.state));
     this.#slot.addEventListener("slotchange", () => {
-      this.node.toggleAttribute("data-poster", this.#slot.assignedElements().length > 0);
+      const shown = this.#slot.assignedElements({ flatten: true });
+      this.node.toggleAttribute("data-poster", shown.length > 0);
     });
     this.update();
+  }
+
+  /** What stands for the court until that is there, if the page put nothing inside. @param {string | null} address */
+  set poster(address) {
+    this.#slot.replaceChildren(...(address ? [make("img", { src: address, alt: "" })] : []));
+    this.node.toggleAttribute("data-poster", Boolean(address));
   }
 
   /** Says that the set is on its way. */

@@ -54,7 +54,7 @@ header { max-block-size: var(--backcut-room, 100svh); }
 slot, [data-state="loading"] ::slotted(:not(:first-child)) { display: none; }
 [data-poster]:not([data-state="open"]) slot { display: block; }
 [data-poster]:not([data-state="open"]) .court { display: none; }
-::slotted(:is(img, svg)) { display: block; inline-size: 100%; block-size: auto; }
+:is(slot img, ::slotted(:is(img, svg))) { display: block; inline-size: 100%; block-size: auto; }
 
 .beat { position: relative; padding-block: 8px; }
 .captions { display: grid; min-block-size: 2.7em; margin-block-start: 3px; }
