@@ -14,7 +14,15 @@
 //     wasm/pkg/custom-elements.json   what a page may use of the element
 
 import { createHash } from "node:crypto";
-import { copyFileSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import {
+  copyFileSync,
+  cpSync,
+  mkdirSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { customElements } from "./manifest.mjs";
@@ -125,6 +133,8 @@ function manifest({ firstFile, wholeFile }) {
       "./wasm": firstFile,
       "./full-wasm": wholeFile,
       "./inlined.js": { types: "./types/index.d.ts", default: "./inlined.js" },
+      "./react": { types: "./types/react.d.ts" },
+      "./preact": { types: "./types/preact.d.ts" },
       "./frame.html": "./frame.html",
       "./frame.js": "./frame.js",
       "./custom-elements.json": "./custom-elements.json",
@@ -153,6 +163,24 @@ function manifest({ firstFile, wholeFile }) {
 function types() {
   const emit = ["--noEmit", "false", "--declaration", "--emitDeclarationOnly"];
   run("tsc", ["-p", "wasm/js", ...emit, "--rootDir", "wasm/js", "--outDir", "wasm/pkg/types"]);
+  const folder = join(pkg, "types");
+  for (const name of readdirSync(folder, { recursive: true })) {
+    if (!name.endsWith(".d.ts")) continue;
+    const text = readFileSync(join(folder, name), "utf8");
+    // What wasm-pack made lies elsewhere in the package, or not at all.
+    writeFileSync(
+      join(folder, name),
+      text.replace(/\.\.\/pkg\/(raw|full)\/backcut\.js/g, "./$1-wasm.js"),
+    );
+  }
+  for (const name of ["raw", "full"]) {
+    const text = readFileSync(join(pkg, name, "backcut.d.ts"), "utf8");
+    // Needs a newer library than a page's own project may have.
+    const plain = text.replace(/^\s*\[Symbol\.dispose\]\(\): void;\n/gm, "");
+    writeFileSync(join(folder, `${name}-wasm.d.ts`), plain);
+  }
+  // What holds for frameworks that need not be installed here.
+  cpSync(join(root, "wasm", "types"), folder, { recursive: true });
 }
 
 /** Makes wasm/pkg. */

@@ -2,7 +2,7 @@
 // framework that renders on a server; each page is opened in a browser and plays.
 
 import assert from "node:assert/strict";
-import { execFileSync } from "node:child_process";
+import { execFileSync, spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import {
   cpSync,
@@ -22,6 +22,7 @@ import { serve } from "../browser/server.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const pkg = join(here, "../../wasm/pkg");
+const tsc = join(here, "../../node_modules/.bin/tsc");
 const folder = mkdtempSync(join(tmpdir(), "consumed-"));
 const site = join(folder, "site");
 let browser;
@@ -140,6 +141,37 @@ test("a bundler finds every part", async (t) => {
   await plays(page);
   assert.deepEqual(problems, []);
 });
+
+for (const [framework, types, good] of [
+  ["React", "react", 'import type { JSX } from "react";'],
+  ["Preact", "preact", 'import type { JSX } from "preact";'],
+]) {
+  test(`the JSX of ${framework} knows the tag, and what it takes`, () => {
+    const folder = join(site, types);
+    mkdirSync(folder);
+    const page = (attributes) => `${good}
+      import "backcut/${types}";
+      export const page = (): JSX.Element => <backcut-set ${attributes}><a href="/set.json">Harbour</a></backcut-set>;\n`;
+    const compilerOptions = {
+      ...{
+        strict: true,
+        noEmit: true,
+        module: "esnext",
+        moduleResolution: "bundler",
+        target: "es2022",
+      },
+      ...{ jsx: "react-jsx", jsxImportSource: types, lib: ["es2023", "dom"], types: [] },
+    };
+    writeFileSync(join(folder, "tsconfig.json"), JSON.stringify({ compilerOptions }));
+    const check = (attributes) => {
+      writeFileSync(join(folder, "page.tsx"), page(attributes));
+      return spawnSync(tsc, ["-p", folder], { encoding: "utf8" }).stdout;
+    };
+    assert.equal(check('src="/set.json" mirrored coverage="switch" id="one"'), "");
+    assert.match(check("src={3}"), /page\.tsx/);
+    assert.match(check('speed="2"'), /page\.tsx/);
+  });
+}
 
 test("a framework renders its tag on the server, and the page plays it", async (t) => {
   execFileSync("node", ["node_modules/astro/astro.js", "build", "--silent"], {
