@@ -56,6 +56,16 @@ function published(stem, ending, contents) {
   return name;
 }
 
+/** A module with its style sheet, the one template text of several lines, without the blanks that are for people. */
+function tight(text) {
+  return text.replace(/`\n[^`]*`/g, (css) =>
+    css
+      .replace(/\s*([{};,])\s*/g, "$1")
+      .replace(/;}/g, "}")
+      .replace(/: /g, ":"),
+  );
+}
+
 /**
  * One module of all that `entry` imports: glue by the folder it is for, in place of the long one;
  * `defined` is what the sources ask for by name; `instead` has modules in place of others.
@@ -68,6 +78,9 @@ async function bundled(entry, glue, defined, instead = {}) {
     setup(build) {
       build.onLoad({ filter: /(raw|full)[/\\]backcut\.js$/ }, ({ path }) => {
         return { contents: glue[basename(dirname(path))] };
+      });
+      build.onLoad({ filter: /styles\.js$/ }, ({ path }) => {
+        return { contents: tight(readFileSync(path, "utf8")) };
       });
       for (const [name, path] of Object.entries(instead)) {
         build.onResolve({ filter: new RegExp(`[/]${name}$`) }, ({ resolveDir, path: asked }) => {
