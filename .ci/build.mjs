@@ -10,6 +10,7 @@
 //     wasm/pkg/full_bg-HASH.wasm      what that loads
 //     wasm/pkg/inlined.js             all the modules in one, for a page that carries the wasm inside
 //     wasm/pkg/frame.html, frame.js   a page of one set, for sites that allow only frames
+//     wasm/pkg/snippet.html           the lines that a page needs, with version and hash
 //     wasm/pkg/types/                 its types
 //     wasm/pkg/custom-elements.json   what a page may use of the element
 
@@ -29,6 +30,7 @@ import { customElements } from "./manifest.mjs";
 import { root, run } from "./process.mjs";
 import { setup } from "./setup.mjs";
 import { shorten } from "./shorten.mjs";
+import { snippet } from "./snippet.mjs";
 
 const pkg = join(root, "wasm", "pkg");
 
@@ -150,6 +152,7 @@ function manifest({ firstFile, wholeFile }) {
       "./preact": { types: "./types/preact.d.ts" },
       "./frame.html": "./frame.html",
       "./frame.js": "./frame.js",
+      "./snippet.html": "./snippet.html",
       "./custom-elements.json": "./custom-elements.json",
       "./package.json": "./package.json",
     },
@@ -164,6 +167,7 @@ function manifest({ firstFile, wholeFile }) {
       "inlined.js",
       "frame.html",
       "frame.js",
+      "snippet.html",
       "custom-elements.json",
       "types",
     ],
@@ -171,6 +175,7 @@ function manifest({ firstFile, wholeFile }) {
   };
   writeFileSync(join(pkg, "package.json"), `${JSON.stringify(manifest, null, 2)}\n`);
   writeFileSync(join(pkg, manifest.customElements), customElements());
+  writeFileSync(join(pkg, "snippet.html"), snippet(pkg, version, firstFile));
 }
 
 function types() {

@@ -215,6 +215,18 @@ test("space on a button presses that button and nothing else", async (t) => {
   assert.equal(await property(page, "paused"), true);
 });
 
+test("a page may leave out the controls by a style, and keys and methods still act", async (t) => {
+  const head = "<style>backcut-set::part(controls) { display: none }</style>";
+  const { page } = await open(t, { head });
+  assert.equal(await page.getByRole("button", { name: "Play", exact: true }).count(), 0);
+  assert.ok((await page.locator("backcut-set canvas").first().boundingBox()).height > 300);
+  await page.getByRole("slider").focus();
+  await page.keyboard.press(" ");
+  assert.equal(await property(page, "paused"), false);
+  await page.evaluate(() => document.querySelector("backcut-set").pause());
+  assert.equal(await property(page, "paused"), true);
+});
+
 test("keys with a modifier are the browser's", async (t) => {
   const { page } = await open(t);
   await page.getByRole("slider").focus();

@@ -6,6 +6,7 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import {
   cpSync,
+  existsSync,
   mkdirSync,
   mkdtempSync,
   readFileSync,
@@ -50,22 +51,23 @@ after(async () => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-/** Opens what lies in a folder; what the page complains of, and whether it asked anybody else. */
+/** Opens what lies in a folder; what the page complains of, what it asked for, and whether elsewhere. */
 async function opened(t, root, path = "/index.html") {
   const server = await serve({}, root);
   t.after(() => server.close());
   const page = await browser.browser.newPage();
   t.after(() => page.close());
-  const problems = [];
+  const [problems, fetched] = [[], []];
   page.on("console", (message) => {
     if (["error", "warning"].includes(message.type())) problems.push(message.text());
   });
   page.on("pageerror", (error) => problems.push(String(error)));
   page.on("request", (request) => {
     if (!request.url().startsWith(server.origin)) problems.push(request.url());
+    else fetched.push(new URL(request.url()).pathname);
   });
   await page.goto(server.origin + path);
-  return { page, problems };
+  return { page, problems, fetched };
 }
 
 /** It is drawn, and plays. */
@@ -81,43 +83,52 @@ async function plays(page) {
   await page.waitForFunction(() => document.querySelector("backcut-set").looks !== null);
 }
 
-/** A page with the files of the package in a folder by their version, and the script by its hash. */
-function plain(script) {
+/** A page of the package's own snippet, beside the packed files in a folder by their version. */
+function plain(change = (lines) => lines) {
   const root = join(folder, "plain");
   const { version } = JSON.parse(readFileSync(join(pkg, "package.json"), "utf8"));
   const place = join(root, `backcut-${version}`);
   mkdirSync(place, { recursive: true });
   execFileSync("tar", ["xzf", tarball, "-C", place, "--strip-components=1"]);
-  const hash = createHash("sha384")
-    .update(readFileSync(join(place, "backcut.js")))
-    .digest("base64");
+  const lines = readFileSync(join(place, "snippet.html"), "utf8");
   writeFileSync(join(root, "set.json"), JSON.stringify(SET));
   writeFileSync(
     join(root, "index.html"),
     `<!doctype html><html lang="en"><meta charset="utf-8"><title>Plain</title><link rel="icon" href="set.json">
-    <script type="module" src="/backcut-${version}/backcut.js" integrity="${script(`sha384-${hash}`)}" crossorigin></script>
-    <backcut-set src="/set.json"><a href="/set.json">Harbour, a set play</a></backcut-set>`,
+    ${change(lines)}`,
   );
-  return root;
+  return { root, lines, version };
 }
 
-test("a plain page plays it from the packed files, by version and hash", async (t) => {
-  const { page, problems } = await opened(
-    t,
-    plain((hash) => hash),
-  );
+test("the snippet names this version, and the hash that its script has", () => {
+  const { root, lines, version } = plain();
+  const addresses = [...lines.matchAll(/(?:src|href)="([^"]+)"/g)].map(([, address]) => address);
+  const own = addresses.filter((address) => address !== "/set.json");
+  assert.equal(own.length, 3);
+  for (const address of own) {
+    assert.ok(address.startsWith(`/backcut-${version}/`), address);
+    assert.ok(existsSync(join(root, address)), address);
+  }
+  const script = readFileSync(join(root, `backcut-${version}`, "backcut.js"));
+  const hash = `sha384-${createHash("sha384").update(script).digest("base64")}`;
+  const hashes = [...lines.matchAll(/integrity="([^"]+)"/g)].map(([, found]) => found);
+  assert.deepEqual(hashes, [hash, hash]);
+});
+
+test("a plain page plays it from the packed files by the snippet, each asked for once", async (t) => {
+  const { page, problems, fetched } = await opened(t, plain().root);
   await plays(page);
+  const own = fetched.filter((path) => path.startsWith("/backcut-"));
+  assert.deepEqual(own, [...new Set(own)]);
   assert.deepEqual(problems, []);
 });
 
 test("a script that is not the one of the snippet does not run", async (t) => {
-  const { page, problems } = await opened(
-    t,
-    plain((hash) => hash.replace(/-./, "-_")),
-  );
+  const other = plain((lines) => lines.replaceAll(/(sha384-)./g, "$1_"));
+  const { page, problems } = await opened(t, other.root);
   await page.waitForLoadState("load");
   assert.equal(await page.evaluate(() => customElements.get("backcut-set")), undefined);
-  assert.equal(await page.getByRole("link").textContent(), "Harbour, a set play");
+  assert.equal(await page.getByRole("link").textContent(), "The set, as a file");
   assert.match(problems.join(), /integrity/);
 });
 
@@ -186,10 +197,7 @@ test("a framework renders its tag on the server, and the page plays it", async (
   );
   const wasm = /rel="preload"[^>]+href="(\/_astro\/[^"]+\.wasm)"/.exec(html)?.[1];
   assert.ok(wasm, html);
-  const { page, problems } = await opened(t, join(site, "dist"));
-  const fetched = [];
-  page.on("request", (request) => fetched.push(new URL(request.url()).pathname));
-  await page.reload();
+  const { page, problems, fetched } = await opened(t, join(site, "dist"));
   await plays(page);
   // What was asked for ahead is what is used.
   const files = fetched.filter((path) => /backcut_bg.*\.wasm$/.test(path));
