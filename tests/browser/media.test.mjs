@@ -206,6 +206,11 @@ const SCENES = {
     const attributes = ["autoplay", "loop"].map((name) => made.getAttribute(name));
     made.removeAttribute("loop");
     made.setAttribute("autoplay", "false");
+    // As frameworks do it that hand on what they were not given.
+    for (const nothing of [undefined, null, "", 0]) {
+      made.loop = nothing;
+      attributes.push(made.loop);
+    }
     return { attributes, src: made.getAttribute("src"), loop: made.loop, autoplay: made.autoplay };
   },
 };
@@ -332,6 +337,26 @@ test("a lazy set is asked for once it comes near", async (t) => {
   await page.evaluate((set) => document.querySelector(set).scrollIntoView(), far);
   await page.waitForFunction((set) => document.querySelector(set).readyState === 4, far);
   assert.deepEqual(asked, ["/told.json"]);
+});
+
+test("a lazy set that is far off is asked for once it is told not to be lazy", async (t) => {
+  const body = '<div style="block-size: 5000px"></div><backcut-set loading="lazy"></backcut-set>';
+  const policy =
+    "default-src 'self'; script-src 'self' 'wasm-unsafe-eval'; style-src 'unsafe-inline'";
+  const { page } = await browser.open(t, { body, wait: false, policy });
+  const asked = [];
+  page.on("request", (request) => asked.push(new URL(request.url()).pathname));
+  await page.waitForFunction(() => customElements.get("backcut-set"));
+  await page.evaluate(async () => {
+    const set = document.querySelector("backcut-set");
+    set.src = "/set.json";
+    await fetch("/told.json");
+    set.court = "nba";
+    await fetch("/told.json");
+  });
+  assert.ok(!asked.includes("/set.json"), `${asked}`);
+  await page.evaluate(() => (document.querySelector("backcut-set").loading = "eager"));
+  await page.waitForFunction(() => document.querySelector("backcut-set").readyState === 4);
 });
 
 test("a poster stands for the court until the set is there, and where it never is", async (t) => {

@@ -106,7 +106,7 @@ export class BackcutSet extends Reflected {
     if (this.#listening) return this.#settle();
     this.#listening = new AbortController();
     // First of all: on a phone what it asks for is long on its way.
-    if (!this.#lazy) this.#load();
+    this.#reload();
     this.#listen(this.#listening.signal);
     watch(this, {
       onNear: (near) => {
@@ -114,7 +114,7 @@ export class BackcutSet extends Reflected {
         if (!near) {
           this.#reader.rest();
           this.#stale = true;
-        } else if (this.#lazy && !this.readyState) this.#load();
+        } else if (this.loading === "lazy" && !this.readyState) this.#load();
         this.#settle();
       },
       onSeen: (any, half) => {
@@ -145,6 +145,9 @@ export class BackcutSet extends Reflected {
         this.#player.close();
         this.#player.seek(0);
         this.#reload();
+        break;
+      case ATTRIBUTE.loading:
+        if (!this.readyState) this.#reload();
         break;
       case ATTRIBUTE.court:
       case ATTRIBUTE.level:
@@ -286,14 +289,14 @@ export class BackcutSet extends Reflected {
 
   // -- loading --------------------------------------------------------------------------------
 
-  /** Whether it is asked for only once somebody is near. */
-  get #lazy() {
-    return this.loading === "lazy";
+  /** Whether it is to be there now: one that is lazy, once somebody is near. */
+  get #due() {
+    return this.#near || this.loading !== "lazy" || this.readyState > 0;
   }
 
   /** Loads the set again; attributes that are there from the start do not count as a change. */
   #reload() {
-    if (this.#listening && this.isConnected) this.#load();
+    if (this.#listening && this.isConnected && this.#due) this.#load();
   }
 
   async #load() {
@@ -406,6 +409,7 @@ export class BackcutSet extends Reflected {
     this.#listening?.abort();
     this.#listening = undefined;
     unwatch(this);
+    this.#near = false;
     this.#player.close();
     this.#attempt(() => {
       this.#reader.release();

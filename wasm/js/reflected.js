@@ -19,7 +19,7 @@ for (const name of Object.values(ATTRIBUTE)) {
       return flag ? this.hasAttribute(name) : (this.getAttribute(name) ?? "");
     },
     set(value) {
-      if (flag) this.toggleAttribute(name, value);
+      if (flag) this.toggleAttribute(name, !!value);
       else this.setAttribute(name, value);
     },
   });
