@@ -167,6 +167,17 @@ const SCENES = {
     await new Promise((resolve) => setTimeout(resolve));
     return { rate, told: heard() };
   },
+  "no speed, and speeds that are none": async ({ made, loaded }) => {
+    await loaded();
+    return [0, -1, NaN, Infinity, "fast"].map((rate) => {
+      try {
+        made.playbackRate = rate;
+      } catch (error) {
+        return error.name;
+      }
+      return made.playbackRate;
+    });
+  },
   "play asked for before it is loaded is kept": async ({ made, load, event }) => {
     load();
     const playing = event("play");
@@ -197,6 +208,7 @@ const SCENES = {
       error: made.error !== null,
       said: made.error.message !== "",
       ready: made.readyState,
+      again: ((made.src = "/elsewhere"), made.error),
     };
   },
   "attributes and properties": ({ made }) => {
@@ -278,6 +290,24 @@ test("late listeners lose nothing: what was told can be read", async (t) => {
   assert.equal(await property(page, "readyState"), 4);
   await page.evaluate(() => document.querySelector("backcut-set").ready);
   assert.equal(await property(page, "error"), null);
+});
+
+test("what failed can be read later too, until something else is asked for", async (t) => {
+  const { page } = await browser.open(t, {
+    body: '<backcut-set src="/nowhere"></backcut-set>',
+    wait: false,
+  });
+  await page.getByRole("alert").waitFor();
+  const told = await page.evaluate(async () => {
+    const set = document.querySelector("backcut-set");
+    const late = await set.ready.catch((reason) => reason === set.error);
+    set.src = "/set.json";
+    const error = set.error;
+    await set.play();
+    await set.ready;
+    return { late, error, paused: set.paused };
+  });
+  assert.deepEqual(told, { late: true, error: null, paused: false });
 });
 
 test("every frame that is drawn can be had, with its time", async (t) => {

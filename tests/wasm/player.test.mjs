@@ -117,10 +117,18 @@ test("a seek outside the set lands at its nearer end", () => {
 
 test("a speed that is none is refused", () => {
   const { player } = playing();
-  for (const rate of [0, -1, NaN, Infinity]) {
-    assert.throws(() => (player.rate = rate), RangeError);
-  }
+  for (const rate of [NaN, Infinity]) assert.throws(() => (player.rate = rate), TypeError);
+  assert.throws(() => (player.rate = -1), { name: "NotSupportedError" });
   assert.equal(player.rate, 1);
+});
+
+test("at no speed it plays and stands", () => {
+  const { player } = playing();
+  player.rate = 0;
+  player.play();
+  player.advance(1);
+  assert.equal(player.paused, false);
+  assert.equal(player.time, 0);
 });
 
 test("forward goes to the next beat, after the last to the end", () => {

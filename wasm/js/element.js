@@ -19,7 +19,6 @@ import { listen } from "./surroundings.js";
 import { sheetOf, styles } from "./styles.js";
 import { isTold } from "./told.js";
 
-/** @import { PromiseWithResolvers } from "./later.js" */
 /** @import { Finding, Look, Module } from "./load.js" */
 /** @import { EventName } from "./names.js" */
 
@@ -60,7 +59,7 @@ export class BackcutSet extends Reflected {
   #reader;
   #opened = new Opened();
   #error = /** @type {SetError | null} */ (null);
-  #ready = /** @type {PromiseWithResolvers | undefined} */ (undefined);
+  #ready = withResolvers();
   /** Ends the load that is under way. */
   #loading = /** @type {AbortController | undefined} */ (undefined);
   /** Ends what listens to the page. */
@@ -245,7 +244,6 @@ export class BackcutSet extends Reflected {
 
   /** Settles when the set is there, or cannot be. @returns {Promise<void>} */
   get ready() {
-    this.#ready ??= withResolvers();
     return this.#ready.promise;
   }
 
@@ -289,17 +287,20 @@ export class BackcutSet extends Reflected {
 
   // -- loading --------------------------------------------------------------------------------
 
-  /** Whether it is to be there now: one that is lazy, once somebody is near. */
-  get #due() {
-    return this.#near || this.loading !== "lazy" || this.readyState > 0;
-  }
-
-  /** Loads the set again; attributes that are there from the start do not count as a change. */
+  /**
+   * Loads the set, or loads it again; one that is lazy, once somebody is near. Attributes that are
+   * there from the start do not count as a change.
+   */
   #reload() {
-    if (this.#listening && this.isConnected && this.#due) this.#load();
+    const due = this.#near || this.loading !== "lazy" || this.readyState > 0;
+    if (this.#listening && this.isConnected && due) this.#load();
   }
 
   async #load() {
+    if (this.#error) {
+      this.#error = null;
+      this.#ready = withResolvers();
+    }
     this.#loading?.abort();
     const loading = (this.#loading = new AbortController());
     const { signal } = loading;
@@ -328,9 +329,7 @@ export class BackcutSet extends Reflected {
   /** @param {Module} module @param {Uint8Array} bytes */
   #open(module, bytes) {
     const play = this.#show(module, bytes);
-    this.#error = null;
     this.#player.open(play.duration, play.beatStarts);
-    this.#ready ??= withResolvers();
     this.#ready.resolve();
     this.#startBySelf();
     whenIdle(async () => {
@@ -397,9 +396,7 @@ export class BackcutSet extends Reflected {
     }
     this.#opened.close();
     this.#settle();
-    this.#ready ??= withResolvers();
     this.#ready.reject(error);
-    this.#ready = undefined;
     const detail = { faults: error.faults, more: error.more };
     this.dispatchEvent(new CustomEvent(EVENT.error, { detail }));
   }
@@ -457,12 +454,8 @@ export class BackcutSet extends Reflected {
 
   /** Paints, or keeps in mind that it should. @param {() => void} paint */
   #guarded(paint) {
-    if (!this.#near) {
-      this.#stale = true;
-      return;
-    }
-    this.#stale = false;
-    this.#attempt(paint);
+    this.#stale = !this.#near;
+    if (this.#near) this.#attempt(paint);
   }
 
   /** Asks the module for something; a trap in it shows as a fault. @param {() => void} act */

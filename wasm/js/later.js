@@ -4,16 +4,10 @@
 
 /** A promise and its ends; nobody need listen to it. @returns {PromiseWithResolvers} */
 export function withResolvers() {
-  let resolve = () => {};
-  let reject = (/** @type {unknown} */ _reason) => {};
-  const promise = /** @type {Promise<void>} */ (
-    new Promise((yes, no) => {
-      resolve = () => yes(undefined);
-      reject = no;
-    })
-  );
-  promise.catch(() => {});
-  return { promise, resolve, reject };
+  const ends = /** @type {PromiseWithResolvers} */ ({});
+  ends.promise = new Promise((resolve, reject) => Object.assign(ends, { resolve, reject }));
+  ends.promise.catch(() => {});
+  return ends;
 }
 
 /** A browser that is never idle, or sleeps, need not be waited for longer, milliseconds. */

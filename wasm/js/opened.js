@@ -28,7 +28,7 @@ export class Opened {
       file.subarray(0, module.byteLimit() + 1),
       host.getAttribute(ATTRIBUTE.court),
       host.getAttribute(ATTRIBUTE.level),
-      host.hasAttribute(ATTRIBUTE.mirrored),
+      host.mirrored,
     );
     this.play?.free();
     this.play = play;

@@ -12,6 +12,12 @@ const JUST_STARTED = 0.4;
 /** The last picture of a beat lies so far before the next beat, seconds. */
 const BEFORE_NEXT = 0.001;
 
+/** What is no number is refused, as where the Web's interfaces ask for one. @param {number} value */
+function finite(value) {
+  if (!Number.isFinite(value)) throw new TypeError(`no number: ${value}`);
+  return value;
+}
+
 export class Player {
   /** Starts again at the end. */
   loop = false;
@@ -60,7 +66,7 @@ export class Player {
   }
 
   set rate(value) {
-    if (!Number.isFinite(value) || value <= 0) throw new RangeError(`no speed: ${value}`);
+    if (finite(value) < 0) throw new DOMException(`no speed: ${value}`, "NotSupportedError");
     if (value === this.#rate) return;
     this.#rate = value;
     this.#emit("ratechange");
@@ -138,8 +144,7 @@ export class Player {
 
   /** @param {number} time seconds; outside the set its nearer end is meant */
   seek(time) {
-    if (!Number.isFinite(time)) throw new TypeError(`no time: ${time}`);
-    this.#time = Math.max(0, this.ready ? Math.min(time, this.#duration) : time);
+    this.#time = Math.max(0, Math.min(finite(time), this.ready ? this.#duration : time));
     if (!this.ready) return;
     this.#emit("seeking");
     this.#emit("timeupdate");
@@ -194,9 +199,7 @@ export class Player {
 
   #finish() {
     this.#time = this.#duration;
-    this.#paused = true;
-    this.#emit("timeupdate");
-    this.#emit("pause");
+    this.pause();
     this.#emit("ended");
   }
 
