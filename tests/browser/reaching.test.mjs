@@ -217,7 +217,9 @@ test("space on a button presses that button and nothing else", async (t) => {
 
 test("a page may leave out the controls by a style, and keys and methods still act", async (t) => {
   const head = "<style>backcut-set::part(controls) { display: none }</style>";
-  const { page } = await open(t, { head });
+  const policy =
+    "default-src 'self'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self' 'unsafe-inline'";
+  const { page } = await open(t, { head, policy });
   assert.equal(await page.getByRole("button", { name: "Play", exact: true }).count(), 0);
   assert.ok((await page.locator("backcut-set canvas").first().boundingBox()).height > 300);
   await page.getByRole("slider").focus();
