@@ -185,11 +185,10 @@ test("while it waits it says so, and keeps what stood there; play is remembered"
   const { page } = await open(t, { body, wait: false });
   await page.getByText("Loading the set").waitFor();
   assert.equal(await page.getByRole("link", { name: "The set" }).isVisible(), true);
-  const playing = event(page, "play");
   await page.getByRole("button", { name: "Play", exact: true }).click();
-  come();
-  await playing;
   assert.equal(await property(page, "paused"), false);
+  come();
+  await page.waitForFunction(() => document.querySelector("backcut-set").currentTime > 0);
   assert.equal(await page.getByRole("link", { name: "The set" }).isVisible(), false);
 });
 

@@ -139,8 +139,10 @@ const SCENES = {
   "playing on from the end begins anew": async ({ made, loaded, event }) => {
     await loaded();
     const seeked = event("seeked");
-    made.currentTime = made.duration;
+    made.currentTime = made.duration - 0.2;
     await seeked;
+    await made.play();
+    await event("ended");
     const ended = made.ended;
     await made.play();
     return { ended, then: made.ended, early: made.currentTime < 1, paused: made.paused };
