@@ -11,7 +11,7 @@ mod runs;
 
 use runs::{BROKEN, code, demo_sets, feed, json, run, tool, words};
 use serde_json::Value;
-use std::io::Read;
+use std::io::{BufRead, BufReader};
 use std::path::PathBuf;
 use std::process::Stdio;
 

@@ -7,14 +7,14 @@ use std::path::PathBuf;
 use std::process::{Command, Output, Stdio};
 
 /// The tool, in the folder of the demo.
-pub fn tool() -> Command {
+pub(crate) fn tool() -> Command {
     let mut command = Command::new(env!("CARGO_BIN_EXE_backcut"));
     command.current_dir(env!("CARGO_MANIFEST_DIR"));
     command
 }
 
 /// Runs a line without input.
-pub fn run(line: &str) -> Output {
+pub(crate) fn run(line: &str) -> Output {
     tool()
         .args(line.split_whitespace())
         .stdin(Stdio::null())
@@ -23,7 +23,7 @@ pub fn run(line: &str) -> Output {
 }
 
 /// Runs with `input` on standard input.
-pub fn feed(line: &str, input: &[u8]) -> Output {
+pub(crate) fn feed(line: &str, input: &[u8]) -> Output {
     let mut child = tool()
         .args(line.split_whitespace())
         .stdin(Stdio::piped())
@@ -37,22 +37,22 @@ pub fn feed(line: &str, input: &[u8]) -> Output {
 }
 
 /// The exit status.
-pub fn code(output: &Output) -> i32 {
+pub(crate) fn code(output: &Output) -> i32 {
     output.status.code().expect("ended by itself")
 }
 
 /// What it said.
-pub fn words(bytes: &[u8]) -> String {
+pub(crate) fn words(bytes: &[u8]) -> String {
     String::from_utf8(bytes.to_vec()).unwrap()
 }
 
 /// What it said, as JSON.
-pub fn json(bytes: &[u8]) -> Value {
+pub(crate) fn json(bytes: &[u8]) -> Value {
     serde_json::from_slice(bytes).unwrap()
 }
 
 /// The names of the demo sets.
-pub fn demo_sets() -> Vec<String> {
+pub(crate) fn demo_sets() -> Vec<String> {
     let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("sets");
     let mut names: Vec<String> = std::fs::read_dir(folder)
         .unwrap()
@@ -63,6 +63,6 @@ pub fn demo_sets() -> Vec<String> {
 }
 
 /// A set file with one fault, in its second line.
-pub const BROKEN: &[u8] = br#"{ "backcut": 1, "title": "T",
+pub(crate) const BROKEN: &[u8] = br#"{ "backcut": 1, "title": "T",
   "players": { "1": {"at": "top", "ball": true}, "2": {"at": "left wnig"} },
   "beats": [ { "actions": [ { "who": 1, "do": "pass", "to": 2 } ] } ] }"#;
