@@ -340,35 +340,21 @@ test("every frame that is drawn can be had, with its time", async (t) => {
 });
 
 test("a lazy set is asked for once it comes near", async (t) => {
+  const tag = '<backcut-set loading="lazy" src="/told.json"></backcut-set>';
+  const body = `${tag}<div style="block-size: 5000px"></div><div id="far">${tag}</div>`;
+  const policy = "default-src 'self' 'unsafe-inline'; script-src 'self' 'wasm-unsafe-eval'";
+  const { page } = await browser.open(t, { body, wait: false, policy });
   const asked = [];
-  const tag = TAG.replace("/set.json", "/told.json").replace(
-    "<backcut-set",
-    '<backcut-set loading="lazy"',
-  );
-  const { page } = await browser.open(t, {
-    body: `<p style="block-size: 0"></p>${tag}`,
-    wait: false,
+  page.on("request", (request) => {
+    if (request.url().endsWith("told.json")) asked.push(request.url());
   });
-  await page.waitForFunction(() => document.querySelector("backcut-set")?.readyState === 4);
-  page.on("request", (request) => asked.push(new URL(request.url()).pathname));
-  await page.evaluate((tag) => {
-    const far = document.createElement("div");
-    far.style.blockSize = "5000px";
-    const holder = document.createElement("div");
-    holder.id = "far";
-    document.querySelector("main").append(far, holder);
-    holder.append(document.querySelector("backcut-set").cloneNode());
-    globalThis.drawn = 0;
-    document.querySelector("backcut-set").currentTime = 1;
-    return tag;
-  }, tag);
+  await page.waitForFunction(() => document.querySelector("backcut-set").readyState === 4);
   const far = "#far backcut-set";
-  await page.waitForFunction(() => document.querySelector("backcut-set").currentTime === 1);
   assert.equal(await page.evaluate((set) => document.querySelector(set).readyState, far), 0);
-  assert.deepEqual(asked, []);
+  const before = asked.length;
   await page.evaluate((set) => document.querySelector(set).scrollIntoView(), far);
   await page.waitForFunction((set) => document.querySelector(set).readyState === 4, far);
-  assert.deepEqual(asked, ["/told.json"]);
+  assert.equal(asked.length, before + 1);
 });
 
 test("a lazy set that is far off is asked for once it is told not to be lazy", async (t) => {
