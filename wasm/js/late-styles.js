@@ -41,8 +41,9 @@ td small { color: var(--_soft); }
 [data-narrow] [hidden] { display: none !important; }
 [data-narrow] .judged { padding-inline: 2px; }
 [data-narrow] .choice { flex: 1 1 auto; min-inline-size: 0; }
-[data-narrow] .choice select { field-sizing: content; padding-inline: 8px 20px; font-size: 14px; }
-[data-narrow] .choice .chevron { inset-inline-end: 6px; }
+[data-narrow] .choice select { field-sizing: content; padding-inline: 4px 18px; font-size: 14px; }
+[data-narrow] .choice .chevron { inset-inline-end: 4px; }
+[data-narrow] .row .cell.word { padding-inline: 9px; }
 [data-narrow] .when { min-block-size: 44px; }
 .row .choice.wide-only { flex: none; min-inline-size: 190px; }
 .row .cell.word { flex: none; padding-inline: 14px; }
