@@ -18,15 +18,16 @@ import { ATTRIBUTE } from "./names.js";
  * @property {boolean | undefined} [paused]
  */
 
-/** Every player as bits, in order. */
 const PLAYERS = [1, 2, 3, 4, 5];
+/** What may be asked for at most, as in a link that holds a set: seconds, and times the real speed. */
+const [LAST, FASTEST] = [3600, 16];
 
 /** What `t=3.4,6&beat=2&follow=1,4&paused` and the like ask for; what means nothing is passed over. @param {string} words @returns {Shown} */
 export function shownBy(words) {
   const asked = new URLSearchParams(words);
-  const number = (/** @type {string | null | undefined} */ text, least = 0) => {
+  const number = (/** @type {string | null | undefined} */ text, least = 0, most = LAST) => {
     const value = parseFloat(text ?? "");
-    return value >= least ? value : undefined;
+    return value >= least && value <= most ? value : undefined;
   };
   const [from, until] = (asked.get("t") ?? "").replace(/^npt:/, "").split(",");
   const follow = asked.get("follow");
@@ -36,7 +37,7 @@ export function shownBy(words) {
     beat: number(asked.get("beat"), 1),
     follow: follow === null ? undefined : bits(follow),
     coverage: asked.get("coverage") ?? undefined,
-    speed: number(asked.get("speed"), Number.MIN_VALUE),
+    speed: number(asked.get("speed"), Number.MIN_VALUE, FASTEST),
     paused: asked.has("paused") && asked.get("paused") !== "false",
   };
 }
