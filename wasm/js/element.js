@@ -308,10 +308,12 @@ export class BackcutSet extends Reflected {
     signal.addEventListener("abort", () => clearTimeout(patience));
     try {
       // Both at once: on a phone each wait for the other would be a round trip.
-      const [module, bytes] = await Promise.all([loadModule(), fileOf(this, this.src, signal)]);
+      // Kept even where no file comes: it paints the empty court.
+      const first = loadModule().then((module) => (this.#opened.module ??= module));
+      const [module, bytes] = await Promise.all([first, fileOf(this, this.src, signal)]);
       if (signal.aborted) return;
       try {
-        this.#open((this.#opened.module ??= module), bytes);
+        this.#open(module, bytes);
       } catch (reason) {
         // The first module refuses without a word; the full one says why.
         if (reason !== undefined) throw reason;

@@ -13,11 +13,11 @@ import { ATTRIBUTE, TAG } from "./names.js";
 const ROOM = { least: 200, most: 10_000 };
 
 /** What names an address. @type {Set<string>} */
-const OWN = new Set([ATTRIBUTE.src, ATTRIBUTE.share]);
+const OWN = new Set([ATTRIBUTE.src, ATTRIBUTE.poster, ATTRIBUTE.share]);
 
-/** A set file of another site is not shown: the frame would speak with this site's name. */
-function own(/** @type {string | null} */ address) {
-  const url = URL.parse(address ?? "", location.href);
+/** What lies on another site is not shown: the frame would speak with this site's name. */
+function own(/** @type {string} */ address) {
+  const url = URL.parse(address, location.href);
   return url?.origin === location.origin ? url.href : "";
 }
 
@@ -25,13 +25,20 @@ const element = document.createElement(TAG);
 
 function show() {
   const asked = new URLSearchParams(location.hash.slice(1));
-  // A link that holds the set itself: what stands behind it is a view, not attributes.
-  if (asked.has("set")) return element.setAttribute(ATTRIBUTE.src, location.hash);
+  // What names no file is a link that holds the set itself, or should: no attributes, but a view.
+  const link = asked.has("set") || !asked.has(ATTRIBUTE.src);
   for (const name of Object.values(ATTRIBUTE)) {
-    const value = OWN.has(name) ? own(asked.get(name)) : asked.get(name);
-    if (value === null) element.removeAttribute(name);
-    else if (value !== element.getAttribute(name)) element.setAttribute(name, value);
+    const named = link ? null : asked.get(name);
+    const value = named !== null && OWN.has(name) ? own(named) : named;
+    if (value !== null) change(name, value);
+    else if (!link || name !== ATTRIBUTE.src) element.removeAttribute(name);
   }
+  if (link) change(ATTRIBUTE.src, location.hash || "#");
+}
+
+/** To the same again is no change: it would load the set again. @param {string} name @param {string} value */
+function change(name, value) {
+  if (value !== element.getAttribute(name)) element.setAttribute(name, value);
 }
 
 let asker = /** @type {string | undefined} */ (undefined);

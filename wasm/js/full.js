@@ -16,9 +16,20 @@ import { show } from "./shown.js";
 
 /** The set file in a link; has `element` show what the link asks for. @param {string} link @param {BackcutSet} element */
 function openLink(link, element) {
-  const { bytes, view } = /** @type {{ bytes: Uint8Array, view: Shown }} */ (unpack(link));
+  const { bytes, view } = opened(link);
   show(element, { ...view, follow: view.follow || undefined });
   return bytes;
+}
+
+/** @param {string} link */
+function opened(link) {
+  try {
+    return /** @type {{ bytes: Uint8Array, view: Shown }} */ (unpack(link));
+  } catch (thrown) {
+    // A link has no lines that a reader could look for.
+    if (Array.isArray(thrown)) for (const fault of thrown) fault.line = 0;
+    throw thrown;
+  }
 }
 
 /** @param {(address: URL) => Promise<WebAssembly.Module>} compile */

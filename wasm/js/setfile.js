@@ -5,8 +5,8 @@ import { loadFull } from "./load.js";
 
 /** @import { BackcutSet } from "./element.js" */
 
-/** An address that holds the set itself, in its fragment. */
-const LINK = /#(.*&)?set=/;
+/** An address that holds the set itself, in its fragment, or is nothing else and should. */
+const LINK = /^#|#(.*&)?set=/;
 
 /**
  * The file at `src`, or in it where it is a link that holds a set; else the JSON script among the

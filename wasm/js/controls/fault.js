@@ -10,14 +10,15 @@ export class FaultNote {
   /**
    * @param {string} first the first thing that is wrong
    * @param {number} more how many more there are
-   * @param {string} address of the set file, or nothing
+   * @param {string} address of the set file, or nothing; a link is no file that could be looked into
    */
   show(first, more, address) {
+    const file = address && !address.includes("#");
     this.node.replaceChildren(
       make("h3", {}, "This set cannot be shown"),
       make("p", {}, first),
       ...(more > 0 ? [make("p", { class: "more" }, `${more} more`)] : []),
-      ...(address ? [make("p", {}, make("a", { href: address }, "Open the set file"))] : []),
+      ...(file ? [make("p", {}, make("a", { href: address }, "Open the set file"))] : []),
     );
   }
 }
