@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 import jsQR from "jsqr";
-import { SET, TAG, audit, inBrowser, property } from "./page.mjs";
+import { SET, TAG, audit, inBrowser, pixels, property, refined } from "./page.mjs";
 
 const browser = inBrowser();
 const CLIPBOARD = { permissions: ["clipboard-read", "clipboard-write"] };
@@ -115,14 +115,58 @@ test("a copied tag plays on another page, by the very script of this one", async
   assert.equal(await broken.page.evaluate(() => customElements.get("backcut-set")), undefined);
 });
 
-test("a set that stands in the page is copied with its tag", async (t) => {
-  const body = `<backcut-set><script type="application/json">${JSON.stringify(SET)}</script></backcut-set>`;
-  const { page } = await sharing(t, { body });
+test("a tag has what the element was told, and a link for who has no script", async (t) => {
+  const told =
+    'id="here" class="big" onclick="0" sync="pair" coverage="switch" poster="/icon" share="/club/open.html"';
+  const { page } = await sharing(t, { body: TAG.replace("<backcut-set", `<backcut-set ${told}`) });
+  const tag = await copied(page, "Copy tag");
+  const link = await copied(page, "Copy link");
+  const there = await pasted(t, tag.replace(/<script.*<\/script>/, ""));
+  const attributes = await there.page.evaluate(() =>
+    Object.fromEntries(
+      [...document.querySelector("backcut-set").attributes].map(({ name, value }) => [name, value]),
+    ),
+  );
+  const { origin } = browser.server;
+  assert.deepEqual(attributes, {
+    src: `${origin}/set.json`,
+    poster: `${origin}/icon`,
+    coverage: "switch",
+    share: `${origin}/club/open.html`,
+  });
+  const instead = there.page.getByRole("link", { name: SET.title });
+  assert.equal(await instead.getAttribute("href"), link);
+});
+
+/** The set in the page itself. @param {string} [attributes] */
+const inPage = (attributes = "") =>
+  `<backcut-set ${attributes}><script type="application/json">${JSON.stringify(SET)}</script></backcut-set>`;
+
+/** The middle of everybody who plays. @param {import("playwright-core").Page} page */
+const places = (page) =>
+  page.evaluate(() => {
+    const set = document.querySelector("backcut-set");
+    set.currentTime = 1;
+    return [...set.frame].map((number) => number.toFixed(3));
+  });
+
+test("a set that stands in the page is copied with its tag, and mirrored once", async (t) => {
+  const { page } = await sharing(t, { body: inPage("mirrored") });
   const tag = await copied(page, "Copy tag");
   const there = await pasted(t, tag);
   await ready(there.page);
   assert.equal(await there.page.locator("h2").textContent(), SET.title);
+  assert.deepEqual(await places(there.page), await places(page));
+});
+
+test("a set that lies in no file is copied as one", async (t) => {
+  const { page } = await sharing(t, { body: inPage() });
   assert.equal(await page.getByRole("link", { name: "Download set" }).isVisible(), false);
+  const file = await copied(page, "Copy set file");
+  assert.equal(JSON.parse(file).title, SET.title);
+  browser.server.answers["/kept.json"] = { type: "application/json", body: file };
+  const there = await browser.open(t, { body: TAG.replace("set.json", "kept.json") });
+  assert.deepEqual(await places(there.page), await places(page));
 });
 
 test("a copied frame plays on another page", async (t) => {
@@ -133,8 +177,13 @@ test("a copied frame plays on another page", async (t) => {
   const element = await there.page.waitForSelector("iframe");
   const inside = await element.contentFrame();
   await inside.waitForFunction(() => document.querySelector("backcut-set")?.readyState === 4);
-  const box = await element.boundingBox();
-  assert.ok(box.width / box.height > 0.5 && box.height > 400, JSON.stringify(box));
+  // As high as the reader is without what is there only for sharing.
+  await page.keyboard.press("Escape");
+  const set = await page.locator("backcut-set").boundingBox();
+  assert.match(
+    frame,
+    new RegExp(`width="${Math.ceil(set.width)}" height="${Math.ceil(set.height)}"`),
+  );
 });
 
 test("a short set fits into a QR code that another program reads", async (t) => {
@@ -232,8 +281,66 @@ test("a link that mail has damaged says so, and throws nothing into the page", a
     const alert = there.page.getByRole("alert");
     await alert.waitFor();
     assert.match(await alert.textContent(), said);
+    // There is no line to look at, and no file to look into.
+    assert.doesNotMatch(await alert.textContent(), /Line|Open/);
+    assert.equal((await pixels(there.page, 0)).painted, true, "the empty court");
     assert.deepEqual(there.problems, []);
   }
+});
+
+test("a second link in one frame page shows nothing of the first", async (t) => {
+  const { page } = await sharing(t);
+  const link = await copied(page, "Copy link");
+  const there = await visited(t, `${link}&follow=2&coverage=switch&t=1`);
+  await ready(there.page);
+  assert.equal(await property(there.page, "coverage"), "switch");
+  await there.page.evaluate((hash) => (location.hash = hash), `${link.split("#")[1]}&t=2`);
+  await there.page.waitForFunction(() => {
+    const set = document.querySelector("backcut-set");
+    return set.readyState === 4 && set.currentTime === 2;
+  });
+  assert.equal(await property(there.page, "coverage"), "");
+  assert.equal(await property(there.page, "follow"), "");
+});
+
+test("a frame page is shared as itself, and says where it has no set", async (t) => {
+  const { server } = browser;
+  const frame = `${server.origin}/wasm/pkg/frame.html`;
+  const { page } = await visited(t, `${frame}#src=/set.json`);
+  await ready(page);
+  await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+  await press(page, "Share");
+  const link = await copied(page, "Copy link");
+  assert.ok(link.startsWith(`${frame}#set=1.`), link);
+  for (const empty of [frame, `${frame}#`, `${frame}#coverage=switch`]) {
+    const there = await visited(t, empty);
+    await there.page.getByText("No set is in this link").waitFor();
+    assert.deepEqual(there.problems, []);
+  }
+});
+
+test("a frame page shows no picture of another site", async (t) => {
+  const { page } = await visited(
+    t,
+    `${browser.server.origin}/wasm/pkg/frame.html#src=/set.json&poster=https://elsewhere.example/x.png`,
+  );
+  await ready(page);
+  assert.equal(await page.locator("backcut-set").getAttribute("poster"), "");
+});
+
+test("what no link can ask for is passed over, and nothing is thrown", async (t) => {
+  const body = TAG.replace("<backcut-set", '<backcut-set id="harbour"');
+  const { page, problems } = await browser.open(t, { body });
+  await refined(page);
+  await page.evaluate(() => {
+    location.hash = "harbour&t=Infinity&speed=Infinity&beat=-1";
+  });
+  await page.evaluate(() => {
+    location.hash = "harbour&t=2&speed=1e9";
+  });
+  await page.waitForFunction(() => document.querySelector("backcut-set").currentTime === 2);
+  assert.equal(await property(page, "playbackRate"), 1);
+  assert.deepEqual(problems, []);
 });
 
 test("Escape closes the panel and gives the focus back", async (t) => {
@@ -248,6 +355,8 @@ test("Escape closes the panel and gives the focus back", async (t) => {
 
 for (const [width, colorScheme] of [
   [820, "light"],
+  [820, "dark"],
+  [390, "light"],
   [390, "dark"],
 ]) {
   test(`an audit finds nothing with the panel open, at ${width} px, ${colorScheme}`, async (t) => {

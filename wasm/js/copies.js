@@ -14,6 +14,7 @@ import { home } from "./source.js";
  * @property {BackcutSet} host
  * @property {FullPlay} play
  * @property {State} state
+ * @property {number} panel height of what is there only for sharing, CSS pixels
  */
 
 /** The speed that nothing need be said of. */
@@ -24,8 +25,10 @@ export const MOST_IN_PICTURE = 600;
 /** Where links open; undefined where the package lies nowhere that others can reach. @param {BackcutSet} host */
 export function opener(host) {
   const named = host.getAttribute(ATTRIBUTE.share);
-  const page = named ? new URL(named, document.baseURI) : home && new URL("frame.html", home);
-  return page && /^https?:$/.test(page.protocol) ? page : undefined;
+  const page = named ? URL.parse(named, document.baseURI) : home && new URL("frame.html", home);
+  if (!page || !/^https?:$/.test(page.protocol)) return undefined;
+  page.hash = "";
+  return page;
 }
 
 /** A link to the set as it is shown, at this moment or from its start. @param {OnPage} set @param {boolean} [moment] */
@@ -46,17 +49,41 @@ export function page(host) {
   return host.id ? `${address}#${encodeURIComponent(host.id)}` : address;
 }
 
+/** What of this page is no part of the set: another page has names and clocks of its own. @type {Set<string>} */
+const HERE = new Set([ATTRIBUTE.src, ATTRIBUTE.sync]);
+/** What a link has already, since it holds the set as it is shown. @type {Set<string>} */
+const LINKED = new Set([ATTRIBUTE.court, ATTRIBUTE.level, ATTRIBUTE.mirrored]);
+/** What names a place as seen from this page. @type {Set<string>} */
+const ADDRESSES = new Set([ATTRIBUTE.poster, ATTRIBUTE.share]);
+
 /** The script and the tag, for a page anywhere; the script by the hash that this site's file has. @param {OnPage} set */
-export async function tag({ host, play }) {
-  const attributes = [...host.attributes].filter(
-    ({ name }) => !["src", "id", "class", "style"].includes(name),
-  );
-  const set = [["src", address(host) ?? `#${play.link({})}`]];
-  for (const { name, value } of attributes) set.push([name, value]);
-  const words = set.map(([name, value]) => (value ? ` ${name}="${escape(value)}"` : ` ${name}`));
-  const element = `<${TAG}${words.join("")}>${escape(play.title)}</${TAG}>`;
+export async function tag(set) {
+  const { host, play } = set;
+  const file = address(host);
+  const words = [["src", file ?? `#${play.link({})}`]];
+  for (const name of Object.values(ATTRIBUTE)) {
+    const value = host.getAttribute(name);
+    if (value === null || HERE.has(name) || (!file && LINKED.has(name))) continue;
+    words.push([name, value && ADDRESSES.has(name) ? absolute(value) : value]);
+  }
+  const said = words.map(([name, value]) => (value ? ` ${name}="${escape(value)}"` : ` ${name}`));
+  // Where no script runs there is a way to where one does.
+  const elsewhere = linkOrFile(set);
+  const title = escape(play.title);
+  const instead = elsewhere ? `<a href="${escape(elsewhere)}">${title}</a>` : title;
+  const element = `<${TAG}${said.join("")}>${instead}</${TAG}>`;
   const script = await scriptOf();
   return script ? `${script}\n${element}` : element;
+}
+
+/** @param {OnPage} set */
+function linkOrFile(set) {
+  try {
+    if (opener(set.host)) return link(set);
+  } catch {
+    // Too large for a link.
+  }
+  return address(set.host);
 }
 
 async function scriptOf() {
@@ -78,20 +105,28 @@ async function hashOf(bytes) {
 }
 
 /** A frame, for a page that may hold no script. @param {OnPage} set */
-export function frame({ host, play, state }) {
-  const { width, height } = host.getBoundingClientRect();
-  const [w, h] = [Math.ceil(width), Math.ceil(height)];
-  const title = escape(`${play.title}, a set play`);
+export function frame(set) {
+  const { width, height } = set.host.getBoundingClientRect();
+  const [w, h] = [Math.ceil(width), Math.ceil(height - set.panel)];
+  const title = escape(`${set.play.title}, a set play`);
   return (
-    `<iframe src="${escape(link({ host, play, state }))}" title="${title}" loading="lazy" ` +
+    `<iframe src="${escape(link(set))}" title="${title}" loading="lazy" ` +
     `allow="fullscreen; clipboard-write; web-share" width="${w}" height="${h}" ` +
     `style="border: 0; inline-size: 100%; block-size: auto; aspect-ratio: ${w} / ${h}"></iframe>`
   );
 }
 
+/** The set file itself, as the set is shown. @param {OnPage} set */
+export const text = ({ play }) => play.text;
+
 /** The set file's address; undefined for one that stands in the page or in a link. @param {BackcutSet} host */
 export function address({ src }) {
-  return src && !src.includes("#") ? new URL(src, document.baseURI).href : undefined;
+  return src && !src.includes("#") ? absolute(src) : undefined;
+}
+
+/** @param {string} address as seen from this page */
+function absolute(address) {
+  return URL.parse(address, document.baseURI)?.href ?? address;
 }
 
 /** @param {string} text */

@@ -4,6 +4,7 @@ use crate::fault::{set, thrown};
 use crate::play::{Play, mask};
 use alloc::string::String;
 use alloc::vec::Vec;
+use backcut::document;
 use backcut::link::{self, View};
 use backcut::set::Coverage;
 use js_sys::{Array, Object, Reflect, Uint8Array};
@@ -22,6 +23,13 @@ impl Play {
     /// An array of faults where the set is too large for a link.
     pub fn link(&self, view: &JsValue) -> Result<String, JsValue> {
         link::write(self.core.set(), &asked(view)).map_err(|faults| thrown(&faults))
+    }
+
+    /// The set, as it is shown, as a set file.
+    #[wasm_bindgen(getter)]
+    #[must_use]
+    pub fn text(&self) -> String {
+        document::write(self.core.set())
     }
 }
 

@@ -1,7 +1,7 @@
 /** What there is to share: a link, a tag, a frame, a picture of the link, the file. */
 
 import { button, make, write } from "../build.js";
-import { MOST_IN_PICTURE, address, frame, link, opener, page, tag } from "../copies.js";
+import { MOST_IN_PICTURE, address, frame, link, opener, page, tag, text } from "../copies.js";
 import { picture } from "../qr.js";
 
 /** @import { OnPage } from "../copies.js" */
@@ -22,6 +22,8 @@ export class Sharing {
   #field = make("textarea", { readonly: "", rows: "3", "aria-label": "To copy", hidden: "" });
   #drawn = make("div", { class: "qr", hidden: "" });
   #file = make("a", { class: "word", download: "" }, "Download set");
+  /** For a set that lies in no file. */
+  #text;
   node;
 
   /** @param {BackcutSet} host */
@@ -41,7 +43,8 @@ export class Sharing {
       copy("frame", frame),
       way("QR code", () => this.#draw()),
     ];
-    const ways = [this.#system, ...this.#linked, copy("tag", tag), this.#file];
+    this.#text = copy("set file", text);
+    const ways = [this.#system, ...this.#linked, copy("tag", tag), this.#file, this.#text];
     this.node = make(
       "div",
       {},
@@ -60,6 +63,7 @@ export class Sharing {
     this.#system.hidden = !linked || !("share" in navigator);
     const file = address(this.#host);
     this.#file.hidden = !file;
+    this.#text.hidden = !!file;
     if (file) this.#file.href = file;
     this.#clear();
   }
@@ -79,7 +83,8 @@ export class Sharing {
   /** @returns {OnPage | undefined} */
   get #set() {
     const [host, play, state] = [this.#host, this.#play, this.#state];
-    return play && state && { host, play, state };
+    const panel = this.node.parentElement?.offsetHeight ?? 0;
+    return play && state && { host, play, state, panel };
   }
 
   /** @param {string} word @param {(set: OnPage) => string | Promise<string>} make */
