@@ -303,6 +303,19 @@ test("a second link in one frame page shows nothing of the first", async (t) => 
   assert.equal(await property(there.page, "follow"), "");
 });
 
+test("the demo site's page for links plays what its address holds, and says where that is nothing", async (t) => {
+  const { page } = await sharing(t);
+  const [, fragment] = (await copied(page, "Copy link")).split("#");
+  const body = await readFile(new URL("../../web-demo/site/open.html", import.meta.url), "utf8");
+  const head = '<script type="module" src="/web-demo/site/open.js"></script>';
+  const there = await browser.open(t, { body, head });
+  await there.page.getByText("There is no set in this address").waitFor();
+  await there.page.evaluate((hash) => (location.hash = hash), fragment);
+  await there.page.getByRole("heading", { name: SET.title }).waitFor();
+  assert.equal(await there.page.getByText("There is no set in this address").count(), 0);
+  assert.deepEqual(there.problems, []);
+});
+
 test("a frame page is shared as itself, and says where it has no set", async (t) => {
   const { server } = browser;
   const frame = `${server.origin}/wasm/pkg/frame.html`;

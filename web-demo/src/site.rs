@@ -69,7 +69,9 @@ pub(crate) fn run(source: &Path, place: &Place<'_>, told: &mut dyn Write) -> Res
     write_pages(&site, place, &chapters, &pages, package.as_deref())?;
     let style = text(&site.join("style.css"))?;
     fs::write(out.join("style.css"), fill(&style, &[("dark", &dark())]))?;
-    fs::copy(site.join("lantern.svg"), out.join("lantern.svg"))?;
+    for name in ["lantern.svg", "open.js"] {
+        fs::copy(site.join(name), out.join(name))?;
+    }
     match package {
         Some(package) => copy_files(&package, &out.join("backcut"))?,
         None => writeln!(
@@ -77,7 +79,7 @@ pub(crate) fn run(source: &Path, place: &Place<'_>, told: &mut dyn Write) -> Res
             "The package is not built: the pages show pictures that stand still."
         )?,
     }
-    writeln!(told, "{} pages in {}", pages.len() + 2, out.display())?;
+    writeln!(told, "{} pages in {}", pages.len() + 3, out.display())?;
     Ok(())
 }
 
@@ -165,7 +167,14 @@ fn write_pages(
     }
     let about = "Five evenings in a hall, and what we learned about waiting.";
     let head = Head::of("What Lantern Week taught the coaches", about);
-    layout.write(out, "notes/after-lantern-week.html", &head, &blog)
+    layout.write(out, "notes/after-lantern-week.html", &head, &blog)?;
+    let head = Head {
+        // What it shows is in nobody's address but the reader's.
+        more: "<meta name=\"robots\" content=\"noindex\">\n\
+               <script type=\"module\" src=\"{{root}}open.js\"></script>",
+        ..Head::of("A set by a link", "Plays the set that a link holds.")
+    };
+    layout.write(out, "open.html", &head, &text(&site.join("open.html"))?)
 }
 
 /// What a page says of itself.

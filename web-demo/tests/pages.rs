@@ -171,6 +171,20 @@ fn a_card_has_words_and_bodies_on_it() {
 }
 
 #[test]
+fn links_from_the_site_open_on_a_page_that_is_in_no_index() {
+    let site = Site::made("open");
+    let page = site.text("open.html");
+    assert!(page.contains("<meta name=\"robots\" content=\"noindex\">"));
+    assert!(page.contains("src=\"open.js\"") && site.0.join("open.js").is_file());
+    assert!(!page.contains("{{"), "a name without its value");
+    for set in sets() {
+        let page = site.text(&format!("playbook/{set}.html"));
+        let share = attribute(&page, &["backcut-set", "src="], "share");
+        assert_eq!(share.as_deref(), Some("../open.html"));
+    }
+}
+
+#[test]
 fn a_set_page_says_all_of_it_without_script() {
     let site = Site::made("words");
     for set in sets() {

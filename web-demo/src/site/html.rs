@@ -142,7 +142,7 @@ fn cautions(play: &Play) -> String {
 pub(super) fn embed(page: &Page) -> Result<String, Failure> {
     let file = &page.file;
     Ok(format!(
-        "<backcut-set src=\"{{{{root}}}}sets/{file}.json\">\n{}\n<div class=\"words\">\n\
+        "<backcut-set src=\"{{{{root}}}}sets/{file}.json\" share=\"{{{{root}}}}open.html\">\n{}\n<div class=\"words\">\n\
          <p><strong>{}</strong></p>\n{}\n\
          <p><a href=\"{{{{root}}}}sets/{file}.json\">The set file</a></p>\n</div>\n</backcut-set>",
         markup::poster(&page.play, Moment::Beat(page.poster))?,
