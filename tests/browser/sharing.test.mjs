@@ -252,6 +252,8 @@ test("a page may name where links open", async (t) => {
   const { page } = await sharing(t, { body });
   const link = await copied(page, "Copy link");
   assert.ok(link.startsWith(`${browser.server.origin}/club/open.html#set=1.`), link);
+  // In a frame its header would stand around the set.
+  assert.match(await copied(page, "Copy frame"), /src="[^"]+\/wasm\/pkg\/frame\.html#set=1\./);
 });
 
 test("a link with a range plays that, and stands at its end", async (t) => {

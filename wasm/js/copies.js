@@ -25,21 +25,32 @@ export const MOST_IN_PICTURE = 600;
 /** Where links open; undefined where the package lies nowhere that others can reach. @param {BackcutSet} host */
 export function opener(host) {
   const named = host.getAttribute(ATTRIBUTE.share);
-  const page = named ? URL.parse(named, document.baseURI) : home && new URL("frame.html", home);
+  return reached(named ? URL.parse(named, document.baseURI) : framePage());
+}
+
+/** The package's own page for frames: no header and footer of a site stand around the set there. */
+const framePage = () => home && new URL("frame.html", home);
+
+/** @param {URL | null | undefined} page */
+function reached(page) {
   if (!page || !/^https?:$/.test(page.protocol)) return undefined;
   page.hash = "";
   return page;
 }
 
 /** A link to the set as it is shown, at this moment or from its start. @param {OnPage} set @param {boolean} [moment] */
-export function link({ host, play, state }, moment = false) {
-  const shown = {
+export function link(set, moment = false) {
+  return `${opener(set.host)}#${fragment(set, moment)}`;
+}
+
+/** @param {OnPage} set @param {boolean} [moment] */
+function fragment({ host, play, state }, moment = false) {
+  return play.link({
     ...(moment && { from: state.time, paused: true }),
     follow: state.follow,
     coverage: host.coverage,
     speed: state.rate === GAME ? undefined : state.rate,
-  };
-  return `${opener(host)}#${play.link(shown)}`;
+  });
 }
 
 /** The page's own address, at the element where that has a name; undefined for a page without one. @param {BackcutSet} host */
@@ -109,8 +120,9 @@ export function frame(set) {
   const { width, height } = set.host.getBoundingClientRect();
   const [w, h] = [Math.ceil(width), Math.ceil(height - set.panel)];
   const title = escape(`${set.play.title}, a set play`);
+  const source = `${reached(framePage()) ?? opener(set.host)}#${fragment(set)}`;
   return (
-    `<iframe src="${escape(link(set))}" title="${title}" loading="lazy" ` +
+    `<iframe src="${escape(source)}" title="${title}" loading="lazy" ` +
     `allow="fullscreen; clipboard-write; web-share" width="${w}" height="${h}" ` +
     `style="border: 0; inline-size: 100%; block-size: auto; aspect-ratio: ${w} / ${h}"></iframe>`
   );
