@@ -175,7 +175,7 @@ function manifest({ firstFile, wholeFile }) {
   };
   writeFileSync(join(pkg, "package.json"), `${JSON.stringify(manifest, null, 2)}\n`);
   writeFileSync(join(pkg, manifest.customElements), customElements());
-  writeFileSync(join(pkg, "snippet.html"), snippet(pkg, version, firstFile));
+  writeFileSync(join(pkg, "snippet.html"), snippet(pkg, version, basename(firstFile)));
 }
 
 function types() {

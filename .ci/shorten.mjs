@@ -4,38 +4,13 @@
 //
 // Binary format: WebAssembly Core Specification, chapter 5.
 
+import { HEADER, Reader } from "./binary.mjs";
+
 const CUSTOM = 0;
 const IMPORTS = 2;
 const EXPORTS = 7;
 /** What our own code asks for by name. */
 const KEPT = "memory";
-/** Bytes before the first section: magic number and version. */
-const HEADER = 8;
-
-class Reader {
-  at = 0;
-  constructor(bytes) {
-    this.bytes = bytes;
-  }
-  get done() {
-    return this.at >= this.bytes.length;
-  }
-  take(count) {
-    return this.bytes.subarray(this.at, (this.at += count));
-  }
-  /** An unsigned LEB128 number. */
-  number() {
-    let value = 0;
-    for (let shift = 0; ; shift += 7) {
-      const [byte] = this.take(1);
-      value += (byte & 0x7f) * 2 ** shift;
-      if (byte < 0x80) return value;
-    }
-  }
-  name() {
-    return Buffer.from(this.take(this.number())).toString();
-  }
-}
 
 function number(value) {
   const bytes = [];

@@ -270,6 +270,81 @@ test("a link with a range plays that, and stands at its end", async (t) => {
   await there.page.waitForFunction(() => document.querySelector("backcut-set").currentTime > 1.3);
 });
 
+test("a range that is paused goes on to the same end, and one watches for it", async (t) => {
+  const { page } = await sharing(t);
+  const link = await copied(page, "Copy link");
+  const there = (await visited(t, `${link}&t=0.5,1.5`)).page;
+  await ready(there);
+  await there.evaluate(() => {
+    const set = document.querySelector("backcut-set");
+    const waiting = new Set();
+    globalThis.most = 0;
+    const { requestVideoFrameCallback, cancelVideoFrameCallback } = set;
+    set.requestVideoFrameCallback = (callback) => {
+      const id = requestVideoFrameCallback.call(set, (...told) => {
+        waiting.delete(id);
+        callback(...told);
+      });
+      globalThis.most = Math.max(globalThis.most, waiting.add(id).size);
+      return id;
+    };
+    set.cancelVideoFrameCallback = (id) => {
+      waiting.delete(id);
+      cancelVideoFrameCallback.call(set, id);
+    };
+  });
+  const passes = (time) =>
+    there.waitForFunction((t) => document.querySelector("backcut-set").currentTime > t, time);
+  for (const time of [0.7, 0.9]) {
+    await passes(time);
+    await there.evaluate(async () => {
+      const set = document.querySelector("backcut-set");
+      set.pause();
+      await set.play();
+    });
+  }
+  await there.waitForFunction(() => {
+    const set = document.querySelector("backcut-set");
+    return set.paused && set.currentTime === 1.5;
+  });
+  assert.equal(await there.evaluate(() => globalThis.most), 1);
+});
+
+test("mirrored, a set from a link stays where it is; another set is asked for nothing", async (t) => {
+  const { page } = await sharing(t);
+  const link = await copied(page, "Copy link");
+  const there = (await visited(t, `${link}&t=1&coverage=switch`)).page;
+  await ready(there);
+  await there.evaluate(() => {
+    const set = document.querySelector("backcut-set");
+    set.currentTime = 2;
+    set.mirrored = true;
+  });
+  await there.getByRole("button", { name: "Copy link" }).or(there.locator("h2")).first().waitFor();
+  await there.waitForFunction(() => document.querySelector("backcut-set").frame[0] === 2);
+  assert.equal(await property(there, "currentTime"), 2);
+  const seen = await there.evaluate(async (link) => {
+    const set = document.createElement("backcut-set");
+    set.src = link;
+    document.body.append(set);
+    set.src = "/set.json";
+    await set.ready;
+    // The link's turn would have come by then.
+    await new Promise((resolve) => setTimeout(resolve));
+    return [set.currentTime, set.coverage];
+  }, `${link}&t=1&coverage=switch`);
+  assert.deepEqual(seen, [0, ""]);
+});
+
+test("where sharing does not come, that is said", async (t) => {
+  const { page, problems } = await browser.open(t, CLIPBOARD);
+  await page.route(/sharing-/, (route) => route.abort());
+  await press(page, "Share");
+  await page.getByText("What sharing needs did not come").waitFor();
+  await page.unroute(/sharing-/);
+  assert.equal(problems.filter((problem) => !/Failed to load/.test(problem)).length, 0);
+});
+
 test("a link that mail has damaged says so, and throws nothing into the page", async (t) => {
   const { page } = await sharing(t);
   const link = await copied(page, "Copy link");

@@ -1,42 +1,10 @@
 // Which features beyond the first version of WebAssembly a module uses, read from its sections and
 // every instruction. Binary format: WebAssembly Core Specification 2.0, chapter 5.
 
+import { HEADER, Reader } from "../../.ci/binary.mjs";
+
 const SECTION = { type: 1, import: 2, table: 4, element: 9, code: 10, dataCount: 12 };
 const EXTERNREF = 0x6f;
-
-class Reader {
-  at = 0;
-  constructor(bytes) {
-    this.bytes = bytes;
-  }
-  get done() {
-    return this.at >= this.bytes.length;
-  }
-  byte() {
-    return this.bytes[this.at++];
-  }
-  /** A LEB128 number, as far as it is unsigned; of a signed one only the length matters. */
-  number() {
-    let value = 0;
-    for (let shift = 0; ; shift += 7) {
-      const byte = this.byte();
-      value += (byte & 0x7f) * 2 ** shift;
-      if (byte < 0x80) return value;
-    }
-  }
-  skip(count) {
-    this.at += count;
-  }
-  part() {
-    const length = this.number();
-    const part = new Reader(this.bytes.subarray(this.at, this.at + length));
-    this.skip(length);
-    return part;
-  }
-  list(each) {
-    return Array.from({ length: this.number() }, each);
-  }
-}
 
 /** One instruction; adds what it takes to `used`. */
 function instruction(reader, used) {
@@ -57,8 +25,8 @@ function instruction(reader, used) {
   if ([0x0c, 0x0d, 0x10, 0x3f, 0x40, 0x41, 0x42].includes(code)) return numbers(1);
   if (code >= 0x20 && code <= 0x24) return numbers(1);
   if (code >= 0x28 && code <= 0x3e) return numbers(2);
-  if (code === 0x43) return reader.skip(4);
-  if (code === 0x44) return reader.skip(8);
+  if (code === 0x43) return reader.take(4);
+  if (code === 0x44) return reader.take(8);
   if (code >= 0xc0 && code <= 0xc4) return used.add("sign extension");
   if (code === 0xfc) {
     const more = reader.number();
@@ -71,11 +39,11 @@ function instruction(reader, used) {
   if (code === 0xfd) {
     const more = reader.number();
     if (more <= 11 || more === 92 || more === 93) numbers(2);
-    else if (more === 12 || more === 13) reader.skip(16);
-    else if (more >= 21 && more <= 34) reader.skip(1);
+    else if (more === 12 || more === 13) reader.take(16);
+    else if (more >= 21 && more <= 34) reader.take(1);
     else if (more >= 84 && more <= 91) {
       numbers(2);
-      reader.skip(1);
+      reader.take(1);
     } else if (more > 255) throw new Error(`instruction 0xfd ${more}`);
     return used.add("vectors");
   }
@@ -89,14 +57,14 @@ function instruction(reader, used) {
 export function featuresOf(bytes) {
   const used = new Set();
   const reader = new Reader(bytes);
-  reader.skip(8);
+  reader.take(HEADER);
   while (!reader.done) {
     const id = reader.byte();
     const section = reader.part();
     if (id === SECTION.dataCount) used.add("bulk memory");
     if (id === SECTION.type) {
       section.list(() => {
-        section.skip(1);
+        section.take(1);
         const types = [section.list(() => section.byte()), section.list(() => section.byte())];
         if (types[1].length > 1) used.add("multi-value");
         if (types.flat().includes(EXTERNREF)) used.add("references");

@@ -5,6 +5,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { before, test } from "node:test";
 import * as first from "../../wasm/pkg/raw/backcut.js";
+import { shownBy } from "../../wasm/js/shown.js";
 import { Play, initSync, openLink } from "../../wasm/pkg/full/backcut.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
@@ -69,6 +70,47 @@ test("a mirrored set is linked as it is shown", () => {
   const back = Play.open(there.bytes, undefined, undefined, true);
   assert.notDeepEqual(there.bytes, bytes);
   assert.deepEqual(openLink(back.link({})).bytes, bytes);
+});
+
+test("the short link of an article is understood as the link with a set is", () => {
+  const whole = link("turnstile").split("&")[0];
+  const mask = (text = "") =>
+    [...text.matchAll(/\d/g)].reduce((bits, [n]) => bits | (1 << (n - 1)), 0);
+  for (const words of [
+    "t=3.4",
+    "t=3.4,6",
+    "t=,6",
+    "t=npt:1,2.5",
+    "t=3600&beat=65535",
+    "beat=2&follow=1,4",
+    "coverage=weak-side-tag&paused",
+    "speed=16&paused=true",
+    "speed=0.25&paused=false",
+    "own=1&t=2",
+  ]) {
+    const { read: _, ...view } = openLink(`${whole}&${words}`).view;
+    const shown = shownBy(words);
+    assert.deepEqual({ ...shown, follow: mask(shown.follow) }, view, words);
+  }
+  // Where one refuses the other asks for nothing.
+  for (const words of [
+    "t=3601",
+    "t=Infinity",
+    "t=soon",
+    "t=6,3",
+    "t=1e2",
+    "beat=0",
+    "speed=17",
+    "speed=0",
+  ]) {
+    assert.throws(() => openLink(`${whole}&${words}`), words);
+    const { from, until, beat, speed } = shownBy(words);
+    assert.deepEqual(
+      [from, until, beat, speed],
+      [undefined, undefined, undefined, undefined],
+      words,
+    );
+  }
 });
 
 test("damage is thrown as faults", () => {

@@ -1,6 +1,6 @@
 /** What can be copied of a set on a page: links and what another page needs to show it. */
 
-import { ATTRIBUTE, SPEED, TAG } from "./names.js";
+import { ATTRIBUTE, TAG } from "./names.js";
 import { home } from "./source.js";
 
 /** @import { BackcutSet } from "./element.js" */
@@ -17,8 +17,8 @@ import { home } from "./source.js";
  * @property {number} panel height of what is there only for sharing, CSS pixels
  */
 
-/** The speed that nothing need be said of. */
-const GAME = SPEED[2].rate;
+/** The speed of a game, of which nothing need be said. */
+const GAME = 1;
 /** So many characters make a picture that a phone reads from a screen. Common practice, no source. */
 export const MOST_IN_PICTURE = 600;
 

@@ -14,17 +14,23 @@ import { show } from "./shown.js";
 /** @import { BackcutSet } from "./element.js" */
 /** @import { Shown } from "./shown.js" */
 
-/** The set file in a link; has `element` show what the link asks for. @param {string} link @param {BackcutSet} element */
+const PLAYERS = [1, 2, 3, 4, 5];
+
+/** The set file in a link; has `element` show what the link asks for, where it is not open yet. @param {string} link @param {BackcutSet} element */
 function openLink(link, element) {
   const { bytes, view } = opened(link);
-  show(element, { ...view, follow: view.follow || undefined });
+  const players = PLAYERS.filter((n) => view.follow & (1 << (n - 1)));
+  // On another court, or mirrored, it stays where it is.
+  if (!element.readyState) show(element, { ...view, follow: players.join(" ") || undefined });
   return bytes;
 }
 
 /** @param {string} link */
 function opened(link) {
   try {
-    return /** @type {{ bytes: Uint8Array, view: Shown }} */ (unpack(link));
+    return /** @type {{ bytes: Uint8Array, view: Omit<Shown, "follow"> & { follow: number } }} */ (
+      unpack(link)
+    );
   } catch (thrown) {
     // A link has no lines that a reader could look for.
     if (Array.isArray(thrown)) for (const fault of thrown) fault.line = 0;

@@ -162,10 +162,9 @@ export class Reader {
       this.#key.node,
       this.#fault.node,
     );
-    // What the page put inside stands for the court until that is there.
-    const { node } = this.#strip;
     // While it plays it is quiet; whoever comes to it hears where it is.
-    node.addEventListener("focus", () => this.#strip.tell(this.state));
+    this.#strip.node.addEventListener("focus", () => this.#strip.tell(this.state));
+    // What the page put inside stands for the court until that is there.
     this.#slot.addEventListener("slotchange", () => {
       const shown = this.#slot.assignedElements({ flatten: true });
       this.node.toggleAttribute("data-poster", shown.length > 0);
@@ -330,7 +329,7 @@ export class Reader {
       part.update(state);
     }
     this.#extras?.update(state);
-    this.draw();
+    this.#paint();
     this.#besides();
   }
 

@@ -23,7 +23,12 @@ export async function fileOf(element, src, signal) {
     if (!inline) throw new SetError("The page names no set file.");
     return new TextEncoder().encode(inline.textContent ?? "");
   }
-  if (LINK.test(src)) return (await loadFull()).openLink(src, element);
+  if (LINK.test(src)) {
+    const { openLink } = await loadFull();
+    // It has something to show too, which holds no longer.
+    signal.throwIfAborted();
+    return openLink(src, element);
+  }
   const response = await fetch(src, { signal }).catch((reason) => {
     throw new SetError("The set file did not come.", [], 0, reason);
   });

@@ -5,49 +5,43 @@ import { ATTRIBUTE } from "./names.js";
 /** @import { BackcutSet } from "./element.js" */
 
 /**
- * Seconds; a beat counted from 1; bit 0 for player 1; a defence by name, empty for none; times the
- * real speed. What is not asked for is undefined.
+ * Seconds; a beat counted from 1; players as the attribute has them; a defence by name, empty for
+ * none; times the real speed. What is not asked for is undefined.
  *
  * @typedef {object} Shown
  * @property {number | undefined} [from]
  * @property {number | undefined} [until]
  * @property {number | undefined} [beat]
- * @property {number | undefined} [follow]
+ * @property {string | undefined} [follow]
  * @property {string | undefined} [coverage]
  * @property {number | undefined} [speed]
  * @property {boolean | undefined} [paused]
  */
 
-const PLAYERS = [1, 2, 3, 4, 5];
-/** What may be asked for at most, as in a link that holds a set: seconds, and times the real speed. */
-const [LAST, FASTEST] = [3600, 16];
+/** The most that may be asked for, as in a link that holds a set: seconds, beats, times the real speed. */
+const MOST = { time: 3600, beat: 65535, speed: 16 };
 
 /** What `t=3.4,6&beat=2&follow=1,4&paused` and the like ask for; what means nothing is passed over. @param {string} words @returns {Shown} */
 export function shownBy(words) {
   const asked = new URLSearchParams(words);
-  const number = (/** @type {string | null | undefined} */ text, least = 0, most = LAST) => {
-    const value = parseFloat(text ?? "");
-    return value >= least && value <= most ? value : undefined;
+  const number = (/** @type {string | null | undefined} */ text, /** @type {number} */ most) => {
+    const value = /^\d+(\.\d*)?$/.test(text ?? "") ? Number(text) : NaN;
+    return value <= most ? value : undefined;
   };
-  const [from, until] = (asked.get("t") ?? "").replace(/^npt:/, "").split(",");
-  const follow = asked.get("follow");
+  const [from, until] = (asked.get("t") ?? "")
+    .replace(/^npt:/, "")
+    .split(",")
+    .map((text) => number(text, MOST.time));
+  const backwards = until !== undefined && until <= (from ?? 0);
   return {
-    from: number(from),
-    until: number(until),
-    beat: number(asked.get("beat"), 1),
-    follow: follow === null ? undefined : bits(follow),
+    from: backwards ? undefined : from,
+    until: backwards ? undefined : until,
+    beat: number(asked.get("beat"), MOST.beat) || undefined,
+    follow: asked.get("follow") ?? undefined,
     coverage: asked.get("coverage") ?? undefined,
-    speed: number(asked.get("speed"), Number.MIN_VALUE, FASTEST),
+    speed: number(asked.get("speed"), MOST.speed) || undefined,
     paused: asked.has("paused") && asked.get("paused") !== "false",
   };
-}
-
-/** @param {string} players */
-function bits(players) {
-  return PLAYERS.reduce(
-    (mask, n) => (players.includes(String(n)) ? mask | (1 << (n - 1)) : mask),
-    0,
-  );
 }
 
 /**
@@ -59,10 +53,7 @@ function bits(players) {
  */
 export function show(element, { from, until, beat, follow, coverage, speed, paused }) {
   if (coverage !== undefined) element.setAttribute(ATTRIBUTE.coverage, coverage);
-  if (follow !== undefined) {
-    const players = PLAYERS.filter((n) => follow & (1 << (n - 1)));
-    element.setAttribute(ATTRIBUTE.follow, players.join(" "));
-  }
+  if (follow !== undefined) element.setAttribute(ATTRIBUTE.follow, follow);
   if (speed !== undefined) element.playbackRate = speed;
   if (paused) {
     element.autoplay = false;
@@ -86,12 +77,17 @@ const ranges = new WeakMap();
 function stopAt(element, until) {
   const range = new AbortController();
   ranges.set(element, range);
+  let asked = 0;
   const watch = () => {
     if (range.signal.aborted || element.paused) return;
-    if (element.currentTime < until) return requestAnimationFrame(watch);
-    range.abort();
-    element.pause();
-    element.currentTime = until;
+    // One that waits since it was paused would go on too.
+    element.cancelVideoFrameCallback(asked);
+    if (element.currentTime < until) asked = element.requestVideoFrameCallback(watch);
+    else {
+      range.abort();
+      element.pause();
+      element.currentTime = until;
+    }
   };
   element.addEventListener("play", watch, range);
 }

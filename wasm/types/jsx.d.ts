@@ -1,7 +1,7 @@
 // The tag for frameworks that check JSX. What it takes is what the element watches, so nothing is
 // listed twice.
 
-import type { ATTRIBUTE, EVENT } from "./names.js";
+import type { ATTRIBUTE } from "./names.js";
 import type { BackcutSet } from "./element.js";
 
 type Names = (typeof ATTRIBUTE)[keyof typeof ATTRIBUTE];
@@ -10,6 +10,3 @@ type Names = (typeof ATTRIBUTE)[keyof typeof ATTRIBUTE];
 export type BackcutSetAttributes = {
   [Name in Names]?: BackcutSet[Name] extends boolean ? boolean | "" : string;
 };
-
-/** Its events, by name. */
-export type BackcutSetEvent = (typeof EVENT)[keyof typeof EVENT];

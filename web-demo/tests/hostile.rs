@@ -7,10 +7,11 @@
     reason = "tests"
 )]
 
+mod runs;
+
 use backcut::play::{Options, Play};
+use runs::feed;
 use serde_json::Value;
-use std::io::Write;
-use std::process::{Command, Output, Stdio};
 
 /// A sound set, to spoil.
 const SOUND: &str = r#"{ "backcut": 1, "title": "Sound",
@@ -171,19 +172,6 @@ fn cases() -> Vec<(&'static str, Vec<u8>, &'static str)> {
             "list-too-long",
         ),
     ]
-}
-
-fn feed(line: &str, input: &[u8]) -> Output {
-    let mut child = Command::new(env!("CARGO_BIN_EXE_backcut"))
-        .args(line.split_whitespace())
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .stderr(Stdio::piped())
-        .spawn()
-        .unwrap();
-    // The tool may stop reading a file that is too long: then the rest cannot be written.
-    let _ = child.stdin.take().unwrap().write_all(input);
-    child.wait_with_output().unwrap()
 }
 
 #[test]

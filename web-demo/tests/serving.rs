@@ -9,7 +9,7 @@
 
 mod runs;
 
-use runs::{BROKEN, tool};
+use runs::{BROKEN, first_line, tool};
 use serde_json::Value;
 use std::io::{BufRead, BufReader, Read, Write};
 use std::net::TcpStream;
@@ -29,11 +29,7 @@ impl Server {
             .stdout(Stdio::piped())
             .spawn()
             .unwrap();
-        let mut first = String::new();
-        BufReader::new(child.stdout.take().unwrap())
-            .read_line(&mut first)
-            .unwrap();
-        let address = first
+        let address = first_line(&mut child)
             .trim()
             .trim_start_matches("http://")
             .trim_end_matches('/')

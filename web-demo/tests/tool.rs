@@ -9,9 +9,8 @@
 
 mod runs;
 
-use runs::{BROKEN, code, demo_sets, feed, json, run, tool, words};
+use runs::{BROKEN, code, demo_sets, feed, first_line, json, run, tool, words};
 use serde_json::Value;
-use std::io::{BufRead, BufReader};
 use std::path::PathBuf;
 use std::process::Stdio;
 
@@ -417,11 +416,7 @@ fn a_reader_that_leaves_early_is_no_error() {
         .stderr(Stdio::piped())
         .spawn()
         .unwrap();
-    let mut line = String::new();
-    BufReader::new(child.stdout.take().unwrap())
-        .read_line(&mut line)
-        .unwrap();
-    assert!(line.starts_with("{\"t\":0.0"));
+    assert!(first_line(&mut child).starts_with("{\"t\":0.0"));
     // The pipe is closed here, long before a thousand frames a second are through.
     let output = child.wait_with_output().unwrap();
     assert_eq!((code(&output), words(&output.stderr).as_str()), (0, ""));

@@ -34,6 +34,7 @@ use crate::set::Set;
 use alloc::string::String;
 use place::Source;
 use report::Report;
+pub(crate) use told::quoted;
 use told::told;
 
 /// The version of the set file that this program reads and writes.

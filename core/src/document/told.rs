@@ -50,7 +50,7 @@ impl Told {
 }
 
 /// Text in quotes, short and on one line.
-pub(super) fn quoted(text: &str) -> String {
+pub(crate) fn quoted(text: &str) -> String {
     format!("\"{}\"", cut(text))
 }
 

@@ -1,6 +1,7 @@
 //! What is wrong with a link, told so that whoever got it knows what to do.
 
 use super::LIMITS;
+use crate::document::quoted;
 use crate::fault::{Fault, Faults, Place};
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -84,14 +85,6 @@ impl Broken {
             related: Vec::new(),
         }
     }
-}
-
-/// `text` in quotes, short and on one line. Not by `{:?}`, whose tables weigh 3 kB in wasm.
-fn quoted(text: &str) -> String {
-    const SHOWN: usize = 40;
-    let plain = |c: char| if c.is_ascii_control() { ' ' } else { c };
-    let text: String = text.chars().take(SHOWN).map(plain).collect();
-    format!("\"{text}\"")
 }
 
 /// A link is one line of text.

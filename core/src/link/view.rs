@@ -10,12 +10,6 @@ use alloc::borrow::Cow;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-/// Longest instant that can be asked for, seconds. Common practice, no source: sets take under 60.
-const LAST: f64 = 3600.0;
-/// Highest speed, times real time: what browsers take as the playback rate of a film. From memory.
-const FASTEST: f64 = 16.0;
-/// Lowest speed that is not standing still.
-const SLOWEST: f64 = 0.001;
 /// Reads within each other, as deep as a set file may be.
 const DEEPEST: usize = 32;
 
@@ -52,6 +46,13 @@ pub struct View {
 }
 
 impl View {
+    /// Latest instant that can be asked for, seconds. Common practice, no source: sets take under 60.
+    pub const LATEST: f64 = 3600.0;
+    /// Highest speed, times real time: what browsers take as the playback rate of a film. From memory.
+    pub const FASTEST: f64 = 16.0;
+    /// Lowest speed that is not standing still, times real time.
+    pub const SLOWEST: f64 = 0.001;
+
     /// Reads the parameters of a fragment or of a whole link. Names that mean nothing here are
     /// passed over, so that a site can have its own.
     ///
@@ -83,7 +84,7 @@ impl View {
             "follow" => self.take_players(value),
             "coverage" => Coverage::parse(value).map(|c| self.coverage = Some(c)),
             "speed" => {
-                let speed = number(value).filter(|n| (SLOWEST..=FASTEST).contains(n));
+                let speed = number(value).filter(|n| (Self::SLOWEST..=Self::FASTEST).contains(n));
                 speed.map(|n| self.speed = Some(n))
             }
             "paused" => flag(value).map(|on| self.paused = on),
@@ -103,7 +104,7 @@ impl View {
 
     fn take_time(&mut self, value: &str) -> Option<()> {
         let value = value.strip_prefix("npt:").unwrap_or(value);
-        let seconds = |text| number(text).filter(|t| *t <= LAST);
+        let seconds = |text| number(text).filter(|t| *t <= Self::LATEST);
         let (from, until) = match value.split_once(',') {
             None => (Some(seconds(value)?), None),
             Some(("", until)) => (None, Some(seconds(until)?)),
@@ -130,7 +131,7 @@ impl View {
     #[must_use]
     pub fn write(&self) -> String {
         let mut out = String::new();
-        let seconds = |t: &Option<f64>| t.filter(|t| (0.0..=LAST).contains(t));
+        let seconds = |t: &Option<f64>| t.filter(|t| (0.0..=Self::LATEST).contains(t));
         let (from, until) = (seconds(&self.from), seconds(&self.until));
         if from.is_some() || until.is_some() {
             out.push_str("&t=");
@@ -152,7 +153,10 @@ impl View {
             out.push_str("&coverage=");
             out.push_str(coverage.name());
         }
-        if let Some(speed) = self.speed.filter(|s| (SLOWEST..=FASTEST).contains(s)) {
+        if let Some(speed) = self
+            .speed
+            .filter(|s| (Self::SLOWEST..=Self::FASTEST).contains(s))
+        {
             out.push_str("&speed=");
             push_decimal(&mut out, speed, 3);
         }

@@ -17,6 +17,7 @@ export class Share {
   /** What opens it, in a wide and in a narrow reader. */
   wide = this.#opener("cell word wide-only");
   narrow = this.#opener("word narrow-only");
+  #nothing = make("p", { role: "alert" }, "What sharing needs did not come. Try again later.");
   node = make("div", { class: "sharing", role: "group", "aria-label": "Share", hidden: "" });
 
   /** @param {BackcutSet} host @param {Commands} ask */
@@ -50,15 +51,13 @@ export class Share {
     if (!this.node.hidden) return this.#close();
     this.#open(true);
     if (!this.#panel) {
-      // Without them there is nothing to share by; the button may be pressed again.
       const [sharing] = await Promise.all([importSharing().catch(() => {}), this.#ask.goFull()]);
-      if (!sharing) return this.#open(false);
-      this.#panel ??= new sharing.Sharing(this.#host);
-      this.node.replaceChildren(this.#panel.node);
+      if (sharing) this.#panel ??= new sharing.Sharing(this.#host);
     } else await this.#ask.goFull();
+    if (!this.#panel || !this.#play) return this.node.replaceChildren(this.#nothing);
+    this.node.replaceChildren(this.#panel.node);
     this.#panel.take(this.#play);
     if (this.#state) this.#panel.instant(this.#state);
-    if (!this.#play) this.#open(false);
   }
 
   #close() {

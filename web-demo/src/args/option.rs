@@ -3,6 +3,7 @@
 use super::Overrides;
 use backcut::athlete::Level;
 use backcut::court::RuleSet;
+use backcut::link::View;
 use backcut::set::{Coverage, PlayerId};
 use std::ffi::OsString;
 use std::path::PathBuf;
@@ -81,11 +82,11 @@ pub(super) fn option(
             "--coverage"
         }
         "--at" => {
-            given.at = Some(number("--at", &text()?, 0.0, 3600.0)?);
+            given.at = Some(number("--at", &text()?, 0.0, View::LATEST)?);
             "--at"
         }
         "--until" => {
-            given.until = Some(number("--until", &text()?, 0.0, 3600.0)?);
+            given.until = Some(number("--until", &text()?, 0.0, View::LATEST)?);
             "--until"
         }
         "--read" => {
@@ -99,7 +100,7 @@ pub(super) fn option(
             "--follow"
         }
         "--speed" => {
-            given.speed = Some(number("--speed", &text()?, 0.001, 16.0)?);
+            given.speed = Some(number("--speed", &text()?, View::SLOWEST, View::FASTEST)?);
             "--speed"
         }
         "--beat" => {

@@ -2,9 +2,9 @@
 #![allow(dead_code, reason = "each file of tests uses some of it")]
 
 use serde_json::Value;
-use std::io::Write;
+use std::io::{BufRead, BufReader, Write};
 use std::path::PathBuf;
-use std::process::{Command, Output, Stdio};
+use std::process::{Child, Command, Output, Stdio};
 
 /// The tool, in the folder of the demo.
 pub(crate) fn tool() -> Command {
@@ -34,6 +34,14 @@ pub(crate) fn feed(line: &str, input: &[u8]) -> Output {
     // The tool may stop reading a file that is too long: then the rest cannot be written.
     let _ = child.stdin.take().unwrap().write_all(input);
     child.wait_with_output().unwrap()
+}
+
+/// The first line that it says; what comes after is not read.
+pub(crate) fn first_line(child: &mut Child) -> String {
+    let mut line = String::new();
+    let mut out = BufReader::new(child.stdout.take().unwrap());
+    out.read_line(&mut line).unwrap();
+    line
 }
 
 /// The exit status.
