@@ -8,7 +8,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 /// What to do about a link that did not arrive whole.
-const AGAIN: &str = "Copy it again, whole, from where it came";
+const AGAIN: &str = "Copy it again, whole, from where it came.";
 
 /// Why a link cannot be opened, or a set put in one.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -45,13 +45,13 @@ impl Broken {
                 "link-version",
                 "this link is of a version that is not known here".to_string(),
                 "set=1. and letters behind it".to_string(),
-                "Copy it again, whole; if that does not help, it needs a newer program",
+                "Copy it again, whole; if that does not help, it needs a newer program.",
             ),
             Self::TooLong => (
                 "link-too-long",
                 "the link is too long".to_string(),
                 most,
-                "Send the set file instead",
+                "Send the set file instead.",
             ),
             Self::Letter(letter, _) => (
                 "link-letter",
@@ -69,7 +69,7 @@ impl Broken {
                 "link-too-large",
                 "the set is too large for a link".to_string(),
                 format!("at most {} kB as a file, and {most}", LIMITS.bytes / 1024),
-                "Send the set file instead",
+                "Send the set file instead.",
             ),
         };
         let column = match self {
