@@ -114,7 +114,10 @@ fn what_is_no_link_is_told_by_name() {
     }
     for written in ["", "#set=2.A", "#set=1.*", "#set=1.AAAA", "#set=1.AAAAAAAA"] {
         let told = read(written).unwrap_err().list[0].to_string();
-        assert!(told.contains(". Copy it again") && told.contains(". ["), "{told}");
+        assert!(
+            told.contains(". Copy it again") && told.contains(". ["),
+            "{told}"
+        );
     }
     let faults = read("#set=1.AB C*D").unwrap_err();
     assert_eq!(
