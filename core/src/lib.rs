@@ -53,6 +53,8 @@ extern crate alloc;
 extern crate std;
 
 pub mod athlete;
+#[cfg(feature = "authoring")]
+pub mod branch;
 pub mod choreography;
 pub mod court;
 pub mod defence;

@@ -1,6 +1,10 @@
 //! The way in: from the text of a set file to everything that can be shown of it.
 
 use crate::athlete::Level;
+#[cfg(feature = "authoring")]
+use crate::branch::{self, Dropped, Line, NotPlayed};
+#[cfg(feature = "authoring")]
+use crate::set::Read;
 use crate::court::{Court, RuleSet};
 use crate::defence::{self, Defence};
 use crate::document;
@@ -56,6 +60,35 @@ pub struct Play {
     view: View,
 }
 
+/// A branch, to be looked at like any set.
+#[cfg(feature = "authoring")]
+#[derive(Clone, Debug)]
+pub struct Branched {
+    /// The branch.
+    pub play: Play,
+    /// When each of its reads is made, seconds.
+    pub forks: Vec<f64>,
+    /// What does not happen because of the last one.
+    pub dropped: Vec<Dropped>,
+}
+
+/// Why there is no such branch.
+#[cfg(feature = "authoring")]
+#[derive(Clone, Debug, PartialEq)]
+pub enum NotBranched {
+    /// The set has no such read.
+    NoSuchRead,
+    /// It cannot be played.
+    NotPlayed(NotPlayed),
+}
+
+#[cfg(feature = "authoring")]
+impl From<NotPlayed> for NotBranched {
+    fn from(why: NotPlayed) -> Self {
+        Self::NotPlayed(why)
+    }
+}
+
 impl Play {
     /// Reads, checks and schedules a set file.
     ///
@@ -85,6 +118,44 @@ impl Play {
             strip,
             view,
         })
+    }
+
+    /// The branch by the reads of `path`, each counted from 0 among those of the branch before it;
+    /// everything that can be asked of a set can be asked of it.
+    ///
+    /// # Errors
+    /// No such read, or the one that cannot be played, and why.
+    #[cfg(feature = "authoring")]
+    pub fn branch(&self, path: &[usize]) -> Result<Branched, NotBranched> {
+        let mut line = Line::main(&self.set, &self.court).map_err(NotPlayed::Waits)?;
+        let mut forks = Vec::new();
+        for index in path {
+            let Some(read) = line.set().reads.get(*index).cloned() else {
+                return Err(NotBranched::NoSuchRead);
+            };
+            forks.extend(branch::fork_instant(line.set(), line.timeline(), &read));
+            line = line.fork(&read, &self.court)?;
+        }
+        let (set, timeline, dropped) = line.into_parts();
+        let play = Self {
+            strip: strip::build(&timeline, &set),
+            view: View::of(&timeline, &self.court, 0.0),
+            court: self.court.clone(),
+            set,
+            timeline,
+        };
+        Ok(Branched {
+            play,
+            forks,
+            dropped,
+        })
+    }
+
+    /// When a read of this set leaves its line, seconds; `None` where its instant never comes.
+    #[cfg(feature = "authoring")]
+    #[must_use]
+    pub fn fork_instant(&self, read: &Read) -> Option<f64> {
+        branch::fork_instant(&self.set, &self.timeline, read)
     }
 
     /// What was written, with the options laid over it.

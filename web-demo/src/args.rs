@@ -32,6 +32,8 @@ pub(crate) struct Overrides {
     pub(crate) level: Option<Level>,
     /// Left and right exchanged.
     pub(crate) mirror: bool,
+    /// The reads taken, each counted from 1; 0 ends the path. Deeper than files can nest them.
+    pub(crate) read: [u16; 16],
 }
 
 /// Where a set file comes from.
@@ -223,6 +225,14 @@ where
     }
     let name = name.ok_or("no command; try `backcut help`")?;
     let allowed = usage::options(&name);
+    if name != "link" {
+        if given.read.len() > given.overrides.read.len() {
+            return Err("--read: no set nests reads so deep".to_owned());
+        }
+        for (slot, number) in given.overrides.read.iter_mut().zip(&given.read) {
+            *slot = *number;
+        }
+    }
     let overrides = given.overrides;
     let command = command(&name, &mut given)?;
     if let Some(extra) = given.seen.iter().find(|o| !allowed.contains(o)) {

@@ -3,7 +3,8 @@
 use crate::Failure;
 use crate::args::{Overrides, Source};
 use backcut::document::LIMITS;
-use backcut::play::{Options, Play};
+use backcut::branch::NotPlayed;
+use backcut::play::{Branched, NotBranched, Options, Play};
 use std::fs::File;
 use std::io::{self, Read};
 
@@ -48,9 +49,41 @@ impl Source {
     /// # Errors
     /// [`Failure::Faults`] when it is no set.
     pub(crate) fn play(&self, bytes: &[u8], overrides: Overrides) -> Result<Play, Failure> {
-        Play::open(bytes, &overrides.options()).map_err(|faults| Failure::Faults {
+        Ok(self.branch(bytes, overrides)?.play)
+    }
+
+    /// The branch of it that was asked for, the main line where none was.
+    ///
+    /// # Errors
+    /// As [`Source::play`]; [`Failure::Use`] when there is no such branch.
+    pub(crate) fn branch(&self, bytes: &[u8], overrides: Overrides) -> Result<Branched, Failure> {
+        let faulty = |faults| Failure::Faults {
             name: self.name(),
             faults,
+        };
+        let play = Play::open(bytes, &overrides.options()).map_err(faulty)?;
+        let path = overrides.read.iter().take_while(|n| **n > 0);
+        let path: Vec<usize> = path.map(|n| usize::from(*n) - 1).collect();
+        if path.is_empty() {
+            return Ok(Branched {
+                play,
+                forks: Vec::new(),
+                dropped: Vec::new(),
+            });
+        }
+        play.branch(&path).map_err(|why| match why {
+            NotBranched::NoSuchRead => {
+                Failure::Use(format!("{}: the set has no such read", self.name()))
+            }
+            NotBranched::NotPlayed(NotPlayed::NoInstant) => Failure::Use(format!(
+                "{}: the instant of that read never comes",
+                self.name()
+            )),
+            NotBranched::NotPlayed(NotPlayed::AfterTheShot) => Failure::Use(format!(
+                "{}: at the instant of that read the shot is gone",
+                self.name()
+            )),
+            NotBranched::NotPlayed(NotPlayed::Waits(faults)) => faulty(faults),
         })
     }
 }

@@ -2,7 +2,8 @@
 
 use crate::Failure;
 use crate::args::{Overrides, Source};
-use backcut::play::Play;
+use backcut::branch::Dropped;
+use backcut::play::{Branched, Play};
 use backcut::set::{Edge, Mark, Set, SetPlace, Target};
 use backcut::timeline::{TieEnd, TimedAction, Timeline};
 use serde::ser::SerializeMap;
@@ -19,12 +20,14 @@ pub(crate) fn run(
     json: bool,
     out: &mut dyn Write,
 ) -> Result<(), Failure> {
-    let play = file.open(overrides)?;
+    let branch = file.branch(&file.read()?, overrides)?;
+    let play = &branch.play;
     if json {
-        serde_json::to_writer(&mut *out, &timetable(&play))?;
+        serde_json::to_writer(&mut *out, &timetable(&branch))?;
         out.write_all(b"\n")?;
     } else {
-        write_table(out, &play)?;
+        write_table(out, play)?;
+        write_forks(out, &branch)?;
     }
     Ok(())
 }
@@ -34,6 +37,19 @@ struct Timetable {
     duration: f64,
     actions: Vec<Row>,
     ties: Vec<Tie>,
+    /// When the reads of this branch were made.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    forks: Vec<f64>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    reads: Vec<Fork>,
+}
+
+/// A read that leaves this line.
+#[derive(Serialize)]
+struct Fork {
+    title: String,
+    /// When it is made; `None`: its instant never comes.
+    t: Option<f64>,
 }
 
 #[derive(Serialize)]
@@ -109,7 +125,8 @@ fn id(set: &Set, row: &TimedAction) -> String {
         })
 }
 
-fn timetable(play: &Play) -> Timetable {
+fn timetable(branch: &Branched) -> Timetable {
+    let play = &branch.play;
     let (set, timeline) = (play.set(), play.timeline());
     let actions = timeline.actions().iter().map(|row| Row {
         id: id(set, row),
@@ -142,7 +159,52 @@ fn timetable(play: &Play) -> Timetable {
         duration: timeline.duration(),
         actions: actions.collect(),
         ties: ties.collect(),
+        forks: branch.forks.clone(),
+        reads: forks(play),
     }
+}
+
+fn forks(play: &Play) -> Vec<Fork> {
+    let reads = play.set().reads.iter().zip(1..);
+    reads
+        .map(|(read, number)| Fork {
+            title: read.title.clone().unwrap_or(format!("Read {number}")),
+            t: play.fork_instant(read),
+        })
+        .collect()
+}
+
+/// Where the line was left, what that has cost, and where it can be left.
+fn write_forks(out: &mut dyn Write, branch: &Branched) -> io::Result<()> {
+    for t in &branch.forks {
+        writeln!(out, "\nThe line is left at {t:.2}")?;
+    }
+    let stops = branch.dropped.iter().filter_map(|d| match d {
+        Dropped::Action { who, .. } => Some(who.number()),
+        Dropped::Tie { .. } => None,
+    });
+    let mut stops: Vec<u8> = stops.collect();
+    stops.sort_unstable();
+    stops.dedup();
+    for who in stops {
+        writeln!(out, "  {who} leaves something out")?;
+    }
+    for drop in &branch.dropped {
+        if let Dropped::Tie { who, .. } = drop {
+            writeln!(out, "  {} no longer waits for what is left out", who.number())?;
+        }
+    }
+    let reads = forks(&branch.play);
+    if !reads.is_empty() {
+        writeln!(out, "\nReads")?;
+    }
+    for (number, read) in (1..).zip(reads) {
+        match read.t {
+            Some(t) => writeln!(out, "  {number}  {t:6.2}  {}", read.title)?,
+            None => writeln!(out, "  {number}   never  {}", read.title)?,
+        }
+    }
+    Ok(())
 }
 
 fn write_table(out: &mut dyn Write, play: &Play) -> io::Result<()> {

@@ -19,7 +19,7 @@ pub use lay::lay;
 pub use screen::{SHUT_GAP, Screen};
 
 use crate::athlete::Effort;
-use crate::math::Point;
+use crate::math::{Point, Vec2};
 use crate::path::Knot;
 use crate::set::{ActionId, Edge, Kind, PlayerId, Verb};
 use alloc::vec::Vec;
@@ -37,6 +37,15 @@ pub struct Row {
     pub kind: Option<Kind>,
     /// Whether inferred waits are dropped.
     pub free: bool,
+}
+
+/// How a player comes into a set that takes over from another: under way.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Entry {
+    /// The direction of running, of length one.
+    pub way: Vec2,
+    /// m/s.
+    pub speed: f64,
 }
 
 /// Which part of an action a leg is.

@@ -70,6 +70,21 @@ impl Track {
         Self { samples }
     }
 
+    /// This track up to sample `at`, and `rest`, which begins there, from then on.
+    #[cfg(feature = "authoring")]
+    #[must_use]
+    pub(crate) fn then(&self, rest: &Self, at: usize) -> Self {
+        let last = self.samples.last().copied().unwrap_or(0.0);
+        let own = self.samples.iter().copied().chain(core::iter::repeat(last));
+        let mut samples: Vec<f64> = own.take(at + 1).collect();
+        // The rest is not wrapped either, from another turn perhaps.
+        let seam = samples.last().copied().unwrap_or(0.0);
+        let first = rest.samples.first().copied().unwrap_or(seam);
+        let later = rest.samples.iter().skip(1);
+        samples.extend(later.map(|a| a - first + seam));
+        Self { samples }
+    }
+
     /// Facing at `t`, radians in (−π, π].
     #[must_use]
     pub fn at(&self, t: f64) -> f64 {

@@ -192,16 +192,8 @@ fn carries(
         let (start, end) = (span.start, span.end);
         if let (BallUse::Shot(_), How::Air(flight)) = (span.what, how) {
             let through = (start + flight.duration()).min(end);
-            out.push(Carry {
-                start,
-                end: through,
-                how,
-            });
-            out.push(Carry {
-                start: through,
-                end,
-                how: How::Falls { from: ring, radius },
-            });
+            out.push(Carry::new(start, through, how));
+            out.push(Carry::new(through, end, How::Falls { from: ring, radius }));
             spans.push(BallSpan {
                 start,
                 end: through,
@@ -213,7 +205,7 @@ fn carries(
                 what: BallUse::Through,
             });
         } else {
-            out.push(Carry { start, end, how });
+            out.push(Carry::new(start, end, how));
             spans.push(*span);
         }
     }

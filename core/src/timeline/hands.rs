@@ -26,6 +26,9 @@ const LIFT: f64 = 0.25;
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Carry {
     pub start: f64,
+    /// When what the ball does began; before `start` where a branch goes on with it.
+    #[cfg(feature = "authoring")]
+    pub since: f64,
     pub end: f64,
     pub how: How,
 }
@@ -104,6 +107,27 @@ fn inside(t: f64, lasts: f64) -> f64 {
 }
 
 impl Carry {
+    pub(super) fn new(start: f64, end: f64, how: How) -> Self {
+        Self {
+            start,
+            #[cfg(feature = "authoring")]
+            since: start,
+            end,
+            how,
+        }
+    }
+
+    fn since(&self) -> f64 {
+        #[cfg(feature = "authoring")]
+        {
+            self.since
+        }
+        #[cfg(not(feature = "authoring"))]
+        {
+            self.start
+        }
+    }
+
     pub(super) fn at(&self, t: f64, players: &[Option<MoverState>; 5]) -> BallState {
         let state = |who: PlayerId| {
             players
@@ -112,8 +136,8 @@ impl Carry {
                 .flatten()
                 .unwrap_or_default()
         };
-        let tau = (t - self.start).max(0.0);
-        let lasts = self.end - self.start;
+        let tau = (t - self.since()).max(0.0);
+        let lasts = self.end - self.since();
         match self.how {
             How::Held {
                 who,

@@ -7,11 +7,16 @@ mod frame;
 mod gaze;
 mod hands;
 mod possession;
+#[cfg(feature = "authoring")]
+mod splice;
 mod timetable;
 
 pub use ball::{BallSpan, BallUse};
 pub use frame::{BallState, Frame, MoverState};
 pub use timetable::{TieEnd, TimedAction, TimedBeat, TimedTie, Wait};
+
+#[cfg(feature = "authoring")]
+pub(crate) use splice::Splice;
 
 use crate::athlete::Limits;
 use crate::choreography::Screen;

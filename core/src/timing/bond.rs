@@ -25,7 +25,7 @@ impl Weaver<'_> {
         }
         sort_short(&mut self.closed, |a, b| a.0.cmp(&b.0));
         for (block, who, legs) in core::mem::take(&mut self.closed) {
-            let run = Run::new(who, &legs, self.limits(who));
+            let run = Run::new(who, &legs, self.limits(who), self.entry(who, block));
             self.out.runs.push(run);
             if let Some(b) = self.out.blocks.get_mut(block) {
                 b.what = What::Run(self.out.runs.len() - 1);

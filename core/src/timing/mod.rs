@@ -16,10 +16,12 @@ mod result;
 mod run;
 mod schedule;
 mod solve;
+mod takeover;
 mod stride;
 mod weave;
 
 pub use run::{Run, RunLeg, RunMark};
+pub use takeover::{Onward, Takeover};
 pub use schedule::{PlacedRun, RowTimes, Schedule, ScreenTimes, TieTimes, TransferTimes};
 
 use crate::choreography::{self, Revision};
@@ -36,11 +38,29 @@ const ROUNDS: usize = 4;
 /// `contradictory-waits`: written ties that ask for more time than there is, told as the chain of
 /// waits with each tie's place in the file and the seconds that are missing.
 pub fn build(set: &Set, court: &Court) -> Result<Schedule, Faults> {
+    scheduled(set, court, None)
+}
+
+/// The schedule of a set that goes on from where another was left.
+///
+/// # Errors
+/// `contradictory-waits`, as [`build`].
+#[cfg(feature = "authoring")]
+pub fn resume(set: &Set, court: &Court, takeover: &Takeover) -> Result<Schedule, Faults> {
+    scheduled(set, court, Some(takeover))
+}
+
+fn scheduled(set: &Set, court: &Court, takeover: Option<&Takeover>) -> Result<Schedule, Faults> {
     let mut revision = Revision::default();
     let mut rounds = 0;
     loop {
         let choreography = choreography::lay(set, court, &revision);
-        let schedule = solve::solve(set, choreography)?;
+        #[cfg(feature = "authoring")]
+        let choreography = match takeover {
+            Some(takeover) => takeover.onward(choreography),
+            None => choreography,
+        };
+        let schedule = solve::solve(set, choreography, takeover)?;
         let detours = detour::needed(&schedule, &revision.detours);
         let gates = gate::late(set, &schedule);
         if rounds == ROUNDS || detours.is_empty() && gates.is_empty() {

@@ -1,12 +1,18 @@
 //! A run: the chained legs of one player as one way with one time law.
 
-use crate::athlete::Limits;
-use crate::choreography::{Leg, Part};
+use crate::athlete::{Limits, Pace};
+use crate::choreography::{Entry, Leg, Part};
 use crate::math::{Listed, Point};
 use crate::motion::{self, Law};
 use crate::path::{Knot, Path};
 use crate::set::{Edge, PlayerId};
 use alloc::vec::Vec;
+
+fn knot_at(knot: Knot) -> Point {
+    match knot {
+        Knot::Smooth(p) | Knot::Plant(p) | Knot::Toward(p, _) => p,
+    }
+}
 
 /// One leg of a run: which part of which action, from where to where, when.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -48,9 +54,29 @@ pub struct Run {
 }
 
 impl Run {
-    /// Chains legs into one way and finds its time law.
+    /// Chains legs into one way and finds its time law; one who comes in under way goes on from
+    /// that speed.
     #[must_use]
-    pub fn new(who: PlayerId, legs: &[&Leg], limits: &Limits) -> Self {
+    pub fn new(who: PlayerId, legs: &[&Leg], limits: &Limits, entry: Option<Entry>) -> Self {
+        let Some(entry) = entry else {
+            return Self::chained(who, legs, limits, None, 0.0);
+        };
+        let smooth = Self::chained(who, legs, limits, Some(entry), 0.0);
+        if smooth.law.at(0.0).v >= entry.speed - 1e-9 {
+            return smooth;
+        }
+        // Too fast for that turn or pace: straight on while the feet brake, then plant.
+        let brakes = entry.speed * entry.speed / (2.0 * limits.brake.max(0.1));
+        Self::chained(who, legs, limits, Some(entry), 1.02 * brakes + 0.02)
+    }
+
+    fn chained(
+        who: PlayerId,
+        legs: &[&Leg],
+        limits: &Limits,
+        entry: Option<Entry>,
+        straight: f64,
+    ) -> Self {
         let mut knots: Vec<Knot> = Vec::new();
         let mut bounds = Vec::with_capacity(legs.len());
         for leg in legs {
@@ -65,12 +91,26 @@ impl Run {
             knots.extend(leg.knots.iter().skip(usize::from(joined)).copied());
             bounds.push((from, knots.len().saturating_sub(1)));
         }
+        // A knot more where the feet brake first.
+        let shift = usize::from(straight > 0.0);
+        if let Some(entry) = entry
+            && let Some(first) = knots.first_mut()
+        {
+            let at = knot_at(*first);
+            *first = Knot::Toward(at, entry.way);
+            if shift > 0 {
+                knots.insert(1, Knot::Plant(at + entry.way * straight));
+            }
+        }
+        for (from, to) in &mut bounds {
+            (*from, *to) = (if *from > 0 { *from + shift } else { 0 }, *to + shift);
+        }
         let path = Path::through(&knots);
         let spans: Vec<[f64; 2]> = bounds
             .iter()
             .map(|(a, b)| [path.knot_s(*a), path.knot_s(*b)])
             .listed();
-        let efforts: Vec<motion::Leg> = legs
+        let mut efforts: Vec<motion::Leg> = legs
             .iter()
             .zip(&spans)
             .map(|(leg, s)| motion::Leg {
@@ -78,7 +118,16 @@ impl Run {
                 effort: leg.effort,
             })
             .listed();
-        let law = if legs.iter().any(|l| l.takes.is_some()) {
+        if shift > 0 {
+            let braking = motion::Leg {
+                end: path.knot_s(1),
+                effort: limits.effort(Pace::Sprint, false),
+            };
+            efforts.insert(0, braking);
+        }
+        let law = if let Some(entry) = entry {
+            Law::build(&path, &efforts, limits, entry.speed, 0.0)
+        } else if legs.iter().any(|l| l.takes.is_some()) {
             let takes: Vec<Option<f64>> = legs.iter().map(|l| l.takes).listed();
             Law::build_taking(&path, &efforts, &takes, limits, 0.0, 0.0)
         } else {
@@ -100,7 +149,9 @@ impl Run {
                 t,
             });
             for mark in &leg.marks {
-                let at = out.path.knot_s(first + mark.knot) - mark.before;
+                let knot = first + mark.knot;
+                let knot = if *first == 0 && mark.knot > 0 { knot + shift } else { knot };
+                let at = out.path.knot_s(knot) - mark.before;
                 let t = out.law.time_at(at.max(s[0]));
                 out.marks.push(RunMark {
                     row: leg.row,

@@ -5,6 +5,7 @@ use super::block::{At, Instant, OpenPass, Why, Woven};
 use super::cycle;
 use super::network::{Constraint, Earliest, Network, seconds, ticks};
 use super::schedule::Schedule;
+use super::Takeover;
 use super::weave::weave;
 use crate::athlete::Limits;
 use crate::choreography::Choreography;
@@ -32,9 +33,13 @@ pub(super) struct Solved {
 }
 
 /// Solves a laid set.
-pub(super) fn solve(set: &Set, ch: Choreography) -> Result<Schedule, Faults> {
+pub(super) fn solve(
+    set: &Set,
+    ch: Choreography,
+    takeover: Option<&Takeover>,
+) -> Result<Schedule, Faults> {
     let limits = set.limits();
-    let woven = weave(set, &ch, &limits);
+    let woven = weave(set, &ch, &limits, takeover);
     let mut solver = Solver {
         set,
         ch,

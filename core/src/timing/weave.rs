@@ -5,7 +5,8 @@
 
 use super::block::{After, At, Block, Instant, Stops, Wait, What, Why, Woven, soft};
 use crate::athlete::Limits;
-use crate::choreography::{Choreography, Leg, Part, Step, Transfer};
+use super::Takeover;
+use crate::choreography::{Choreography, Entry, Leg, Part, Step, Transfer};
 use crate::set::{Edge, PlayerId, Set, TieRelation, Verb};
 use alloc::vec;
 use alloc::vec::Vec;
@@ -22,8 +23,16 @@ pub(super) const SET_BEFORE: f64 = 0.3;
 pub(super) const LEAD: f64 = 0.6;
 
 /// Weaves the steps of a choreography.
-pub(super) fn weave(set: &Set, ch: &Choreography, limits: &[Limits; 5]) -> Woven {
+pub(super) fn weave(
+    set: &Set,
+    ch: &Choreography,
+    limits: &[Limits; 5],
+    takeover: Option<&Takeover>,
+) -> Woven {
     let mut w = Weaver::new(set, ch, limits);
+    if let Some(takeover) = takeover {
+        w.take_over(takeover);
+    }
     for step in &ch.steps {
         w.open_beat(step);
         w.step(step);
@@ -65,6 +74,8 @@ pub(super) struct Weaver<'a> {
     /// For each screen: when it is set.
     pub(super) set_at: Vec<After>,
     pub(super) handoffs: Vec<(usize, Transfer)>,
+    #[cfg(feature = "authoring")]
+    entries: [Option<Entry>; 5],
 }
 
 impl<'a> Weaver<'a> {
@@ -106,6 +117,37 @@ impl<'a> Weaver<'a> {
             beat: 0,
             set_at: vec![After::default(); ch.screens.len()],
             handoffs: Vec::new(),
+            #[cfg(feature = "authoring")]
+            entries: [None; 5],
+        }
+    }
+
+    /// Goes on from where another set was left: at once, and with the ball when it is in hand.
+    fn take_over(&mut self, takeover: &Takeover) {
+        let begin = Instant::new(0, At::Start);
+        self.out.openings = vec![(begin, 0.0)];
+        self.last = [After::one(begin); 5];
+        self.ball = begin.later(takeover.ball);
+        self.got = self.ball;
+        self.opening = (begin, 0.0);
+        #[cfg(feature = "authoring")]
+        {
+            self.entries = takeover.entries;
+        }
+    }
+
+    /// How `who` comes into `block`, where that is the first thing they do.
+    pub(super) fn entry(&self, who: PlayerId, block: usize) -> Option<Entry> {
+        #[cfg(feature = "authoring")]
+        {
+            let first = self.out.blocks.iter().position(|b| b.who == Some(who));
+            let entry = self.entries.get(who.index()).copied().flatten();
+            entry.filter(|_| first == Some(block))
+        }
+        #[cfg(not(feature = "authoring"))]
+        {
+            let _ = (who, block);
+            None
         }
     }
 
@@ -257,13 +299,18 @@ impl<'a> Weaver<'a> {
         if !flows {
             self.close(who);
         }
+        let mut enters = false;
         let block = match self.open.get(who.index()).and_then(Option::as_ref) {
             Some(run) => run.block,
             None => {
                 let block = self.block(Some(who), Some(leg.row), What::Origin, true);
                 let start = Instant::new(block, At::Start);
                 self.own_order(who, start);
-                if first_of_row && leg.part != Part::Shut {
+                enters = self.entry(who, block).is_some();
+                if enters && let Some(b) = self.out.blocks.get_mut(block) {
+                    b.elastic = false;
+                }
+                if first_of_row && leg.part != Part::Shut && !enters {
                     self.beat_opens(leg.row, start);
                 }
                 if let Some(slot) = self.open.get_mut(who.index()) {
@@ -290,7 +337,7 @@ impl<'a> Weaver<'a> {
             if let Some(b) = self.out.blocks.get_mut(block) {
                 b.elastic = false;
             }
-            if !flows {
+            if !flows && !enters {
                 let start = Instant::new(block, At::LegStart(leg.row, leg.part));
                 self.wait(self.ball, start, 0.0, 0, Why::Ball);
             }

@@ -28,6 +28,7 @@ FILE may be - for standard input (not for show).
                  top-lock, switch, show, drop, ice, blitz, weak-side-tag
   --at S, --until S, --beat N, --read N, --follow 1,4, --coverage C, --speed R, --paused
                  link: what it shows when it is opened
+  --read N       check, time, looks, frames, draw: the branch by the read N; 2.1 is the first read of the second
   --strict       check: a violation counts as a fault
   --dark         draw: for a dark page
   --beat N       page: the beat that is drawn before anything moves (else 1)
@@ -45,14 +46,30 @@ pub(super) fn options(command: &str) -> &'static [&'static str] {
             "--json",
             "--strict",
             "--coverage",
+            "--read",
             "--court",
             "--level",
             "--mirror",
         ],
-        "time" => &["--json", "--court", "--level", "--mirror"],
-        "looks" => &["--json", "--coverage", "--court", "--level", "--mirror"],
-        "frames" => &["--fps", "--coverage", "--court", "--level", "--mirror"],
+        "time" => &["--json", "--read", "--court", "--level", "--mirror"],
+        "looks" => &[
+            "--json",
+            "--coverage",
+            "--read",
+            "--court",
+            "--level",
+            "--mirror",
+        ],
+        "frames" => &[
+            "--fps",
+            "--coverage",
+            "--read",
+            "--court",
+            "--level",
+            "--mirror",
+        ],
         "draw" => &[
+            "--read",
             "--at",
             "--beat",
             "-o",
