@@ -3,8 +3,6 @@
 use crate::athlete::Level;
 #[cfg(feature = "authoring")]
 use crate::branch::{self, Dropped, Line, NotPlayed};
-#[cfg(feature = "authoring")]
-use crate::set::Read;
 use crate::court::{Court, RuleSet};
 use crate::defence::{self, Defence};
 use crate::document;
@@ -12,6 +10,8 @@ use crate::fault::Faults;
 use crate::findings::{self, Finding, Search, Settings};
 use crate::looks::{self, Look, Outcome};
 use crate::scene::{self, CloseUp, Scene, Staged, StripGeometry, StripView, Verdict, View};
+#[cfg(feature = "authoring")]
+use crate::set::Read;
 use crate::set::{Coverage, Set};
 use crate::strip::{self, Strip};
 use crate::svg::{self, Palette};
@@ -140,7 +140,7 @@ impl Play {
         let play = Self {
             strip: strip::build(&timeline, &set),
             view: View::of(&timeline, &self.court, 0.0),
-            court: self.court.clone(),
+            court: self.court,
             set,
             timeline,
         };

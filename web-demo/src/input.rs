@@ -2,8 +2,8 @@
 
 use crate::Failure;
 use crate::args::{Overrides, Source};
-use backcut::document::LIMITS;
 use backcut::branch::NotPlayed;
+use backcut::document::LIMITS;
 use backcut::play::{Branched, NotBranched, Options, Play};
 use std::fs::File;
 use std::io::{self, Read};

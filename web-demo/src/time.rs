@@ -191,7 +191,11 @@ fn write_forks(out: &mut dyn Write, branch: &Branched) -> io::Result<()> {
     }
     for drop in &branch.dropped {
         if let Dropped::Tie { who, .. } = drop {
-            writeln!(out, "  {} no longer waits for what is left out", who.number())?;
+            writeln!(
+                out,
+                "  {} no longer waits for what is left out",
+                who.number()
+            )?;
         }
     }
     let reads = forks(&branch.play);

@@ -6,6 +6,7 @@
 //! on while the feet brake.
 
 mod left;
+mod names;
 mod rest;
 mod ways;
 

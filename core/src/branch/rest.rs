@@ -5,8 +5,7 @@ use super::{Dropped, Line, NotPlayed, ways};
 use crate::court::Court;
 use crate::math::Point;
 use crate::set::{
-    Action, ActionId, Beat, Player, PlayerId, Read, Scope, Set, SetPlace, Target, Tie, Verb,
-    holder_after,
+    Action, ActionId, Beat, Player, PlayerId, Read, Set, SetPlace, Target, Verb, holder_after,
 };
 use crate::timing::{self, Onward, Schedule, Takeover};
 use alloc::vec::Vec;
@@ -36,7 +35,7 @@ struct Piece {
 }
 
 #[derive(Clone, Copy, PartialEq)]
-enum From {
+pub(super) enum From {
     Line(ActionId),
     Read(ActionId),
 }
@@ -60,29 +59,36 @@ pub(super) fn build(
             stopped: &stopped,
         };
         let (rest, takeover) = maker.make(left);
-        let schedule =
-            timing::resume(&rest.set, court, &takeover).map_err(NotPlayed::Waits)?;
-        let late = PlayerId::ALL.into_iter().filter(|who| {
-            let enters = takeover.entries.get(who.index()).copied().flatten();
-            let first = schedule.runs.iter().find(|r| r.run.who == *who);
-            enters.is_some() && first.is_none_or(|r| r.start > 0.0)
-        });
-        let before = stopped.len();
-        for who in late {
-            if !stopped.contains(&who) {
-                stopped.push(who);
+        let schedule = timing::resume(&rest.set, court, &takeover);
+        let enters = |who: &PlayerId| {
+            takeover
+                .entries
+                .get(who.index())
+                .is_some_and(Option::is_some)
+        };
+        let late = |who: &PlayerId| match &schedule {
+            Ok(schedule) => {
+                let first = schedule.runs.iter().find(|r| r.run.who == *who);
+                first.is_none_or(|r| r.start > 0.0)
             }
-        }
-        if stopped.len() == before {
+            Err(_) => read.by.contains(who),
+        };
+        let all = PlayerId::ALL.into_iter();
+        let more: Vec<PlayerId> = all
+            .filter(|who| !stopped.contains(who) && enters(who) && late(who))
+            .collect();
+        if more.is_empty() {
+            let schedule = schedule.map_err(NotPlayed::Waits)?;
             return Ok((rest, schedule));
         }
+        stopped.extend(more);
     }
 }
 
-struct Maker<'a> {
-    line: &'a Line,
-    read: &'a Read,
-    at: f64,
+pub(super) struct Maker<'a> {
+    pub(super) line: &'a Line,
+    pub(super) read: &'a Read,
+    pub(super) at: f64,
     holder: Option<PlayerId>,
     stopped: &'a [PlayerId],
 }
@@ -229,17 +235,19 @@ impl Maker<'_> {
             let ways = out.iter().map(|p| &p.action);
             let ways = ways.chain(self.read.beats.iter().flat_map(|b| &b.actions));
             let mut own = ways.filter(|a| a.who.contains(&who));
-            let way = own.next().is_some_and(|a| {
-                matches!(a.verb, Verb::Cut | Verb::Dribble | Verb::Screen)
-            });
+            let way = own
+                .next()
+                .is_some_and(|a| matches!(a.verb, Verb::Cut | Verb::Dribble | Verb::Screen));
             if goes || way && !self.stopped.contains(&who) {
                 continue;
             }
-            let last = self.line.timeline.actions().iter().rfind(|r| {
-                r.who == who && r.start < self.at
-            });
-            let Some((row, action)) =
-                last.and_then(|r| Some((r, self.line.set.action(r.id)?)))
+            let last = self
+                .line
+                .timeline
+                .actions()
+                .iter()
+                .rfind(|r| r.who == who && r.start < self.at);
+            let Some((row, action)) = last.and_then(|r| Some((r, self.line.set.action(r.id)?)))
             else {
                 continue;
             };
@@ -293,7 +301,9 @@ impl Maker<'_> {
                 piece.action.verb,
                 Verb::Pass | Verb::Handoff | Verb::Shot | Verb::Dribble
             );
-            if needs && (actor != holder || shot) || shot && piece.beat > 0 && piece.onward.is_none() {
+            if needs && (actor != holder || shot)
+                || shot && piece.beat > 0 && piece.onward.is_none()
+            {
                 if piece.onward.is_some() {
                     piece.action.verb = Verb::Cut;
                     out.push(piece);
@@ -330,157 +340,9 @@ impl Maker<'_> {
         takeover.onward.push(Onward { id, who, legs });
         Some(to)
     }
-
-    /// The set of the whole branch, with everybody's names in it.
-    fn named(
-        &self,
-        set: Set,
-        ids: &[(From, ActionId)],
-        dropped: Vec<Dropped>,
-    ) -> Rest {
-        let own = &self.line.set;
-        let mut line = Set {
-            beats: Vec::new(),
-            reads: self.read.reads.clone(),
-            ..own.clone()
-        };
-        let (mut before, mut beats) = (Vec::new(), Vec::new());
-        let goes_on = |id: ActionId| ids.iter().any(|(f, _)| *f == From::Line(id));
-        let begun = |id: ActionId| {
-            let mut rows = self.line.timeline.actions().iter();
-            rows.any(|r| r.id == id && r.start < self.at)
-        };
-        let mut later: Vec<Beat> = Vec::new();
-        let mut moved: Vec<(ActionId, usize)> = Vec::new();
-        for (b, beat) in own.beats.iter().enumerate() {
-            let open = self.line.timeline.beats().get(b);
-            let open = open.is_none_or(|t| t.start < self.at);
-            let mut kept = Beat {
-                actions: Vec::new(),
-                ..beat.clone()
-            };
-            for (a, action) in beat.actions.iter().enumerate() {
-                let old = id(b, a);
-                if !begun(old) && !goes_on(old) {
-                    continue;
-                }
-                if open {
-                    before.push((old, id(line.beats.len(), kept.actions.len())));
-                } else {
-                    moved.push((old, later.len()));
-                }
-                kept.actions.push(action.clone());
-            }
-            if open {
-                beats.push((true, b));
-                line.beats.push(kept);
-            } else if !kept.actions.is_empty() {
-                later.push(kept);
-            }
-        }
-        let reads = line.beats.len();
-        for (b, beat) in self.read.beats.iter().enumerate() {
-            beats.push((false, b));
-            line.beats.push(beat.clone());
-        }
-        let first = line.beats.len();
-        for (b, beat) in later.into_iter().enumerate() {
-            for (a, (old, _)) in moved.iter().filter(|m| m.1 == b).enumerate() {
-                before.push((*old, id(first + b, a)));
-            }
-            beats.push((false, self.read.beats.len().max(1) + b));
-            line.beats.push(beat);
-        }
-        let in_read = |i: ActionId| id(reads + usize::from(i.beat), usize::from(i.action));
-        let new = |from: From| match from {
-            From::Line(old) => before.iter().find(|b| b.0 == old).map(|b| b.1),
-            From::Read(i) => Some(in_read(i)),
-        };
-        let after = ids
-            .iter()
-            .filter_map(|(from, rest)| Some((*rest, new(*from)?)))
-            .collect();
-        let mut written: Vec<Vec<(ActionId, ActionId)>> = Vec::new();
-        for level in &self.line.written {
-            let kept = level.iter();
-            written.push(
-                kept.filter_map(|(w, old)| Some((*w, new(From::Line(*old))?)))
-                    .collect(),
-            );
-        }
-        let own = self.read.beats.iter().enumerate().flat_map(|(b, beat)| {
-            (0..beat.actions.len()).map(move |a| id(b, a))
-        });
-        written.push(own.map(|i| (i, in_read(i))).collect());
-        Rest {
-            set,
-            line,
-            before,
-            after,
-            beats,
-            written,
-            dropped,
-        }
-    }
-
-    /// Leads every tie to where its other action is now; drops it where that is no more, or over.
-    fn tie(&self, rest: &mut Rest, ids: &[(From, ActionId)]) {
-        let depth = self.line.written.len();
-        // What a tie means, in the branch's set.
-        let meant = |tie: &Tie, from: From| -> Option<ActionId> {
-            if let From::Line(_) = from {
-                return rest.before.iter().find(|b| b.0 == tie.to).map(|b| b.1);
-            }
-            let level = match tie.scope {
-                Scope::Main => 0,
-                Scope::Read(up) => depth.checked_sub(usize::from(up))?,
-            };
-            let level = rest.written.get(level)?;
-            level.iter().find(|w| w.0 == tie.to).map(|w| w.1)
-        };
-        let mut dropped = Vec::new();
-        let mut retied: Vec<(ActionId, Vec<Tie>)> = Vec::new();
-        for (from, own) in ids {
-            let Some(action) = rest.set.action(*own) else {
-                continue;
-            };
-            let mut ties = Vec::new();
-            for tie in &action.ties {
-                let to = meant(tie, *from);
-                let here = to.and_then(|to| rest.after.iter().find(|a| a.1 == to));
-                match here {
-                    Some((here, _)) => ties.push(Tie {
-                        to: *here,
-                        scope: Scope::Main,
-                        ..tie.clone()
-                    }),
-                    None if to.is_none() => dropped.extend(action.actor().map(|who| {
-                        Dropped::Tie {
-                            who,
-                            of: action.id.clone(),
-                        }
-                    })),
-                    None => {}
-                }
-            }
-            retied.push((*own, ties));
-        }
-        for (own, ties) in retied {
-            let beat = rest.set.beats.get_mut(usize::from(own.beat));
-            let action = beat.and_then(|b| b.actions.get_mut(usize::from(own.action)));
-            if let Some(action) = action {
-                action.ties = ties;
-            }
-        }
-        rest.dropped.extend(dropped);
-        // The set of the whole branch is for words and pictures: its ties are in the timeline.
-        for beat in &mut rest.line.beats {
-            beat.actions.iter_mut().for_each(|a| a.ties.clear());
-        }
-    }
 }
 
-fn id(beat: usize, action: usize) -> ActionId {
+pub(super) fn id(beat: usize, action: usize) -> ActionId {
     ActionId {
         beat: beat as u16,
         action: action as u16,

@@ -137,6 +137,7 @@ impl Timeline {
         let kept = self.carries.partition_point(|c| c.start < at);
         let mut out: Vec<Carry> = self.carries.iter().take(kept).copied().listed();
         let mut joins = at;
+        let mut dribbled = false;
         if let Some(last) = out.last().copied() {
             match last.how {
                 How::Held { .. } => {}
@@ -147,18 +148,21 @@ impl Timeline {
                     };
                     let on = lifted(&last, at, until);
                     joins = on.end;
+                    dribbled = true;
                     out.push(on);
                 }
                 _ => joins = last.end,
             }
         }
         let from = self.ball_height(joins.min(self.duration), &out);
+        let mut first = true;
         for carry in &rest.carries {
             let (start, end) = ((carry.start + at).max(joins), carry.end + at);
-            if end <= start + 1e-9 {
+            let same = dribbled && first && matches!(carry.how, How::Dribbled { .. });
+            if end <= start + 1e-9 || same {
                 continue;
             }
-            let first = start <= joins;
+            let start = if first { joins } else { start };
             let how = match carry.how {
                 How::Held { who, to, chest, .. } if first => How::Held {
                     who,
@@ -184,6 +188,7 @@ impl Timeline {
                 how => how,
             };
             out.push(Carry::new(start, end, how));
+            first = false;
         }
         (out, joins)
     }

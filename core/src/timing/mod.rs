@@ -16,13 +16,13 @@ mod result;
 mod run;
 mod schedule;
 mod solve;
-mod takeover;
 mod stride;
+mod takeover;
 mod weave;
 
 pub use run::{Run, RunLeg, RunMark};
-pub use takeover::{Onward, Takeover};
 pub use schedule::{PlacedRun, RowTimes, Schedule, ScreenTimes, TieTimes, TransferTimes};
+pub use takeover::{Onward, Takeover};
 
 use crate::choreography::{self, Revision};
 use crate::court::Court;

@@ -150,7 +150,11 @@ impl Run {
             });
             for mark in &leg.marks {
                 let knot = first + mark.knot;
-                let knot = if *first == 0 && mark.knot > 0 { knot + shift } else { knot };
+                let knot = if *first == 0 && mark.knot > 0 {
+                    knot + shift
+                } else {
+                    knot
+                };
                 let at = out.path.knot_s(knot) - mark.before;
                 let t = out.law.time_at(at.max(s[0]));
                 out.marks.push(RunMark {

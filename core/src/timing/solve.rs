@@ -1,11 +1,11 @@
 //! From waits to a schedule: earliest, catches in stride, just in time, slack.
 
+use super::Takeover;
 use super::ball::{WIND_UP, hand_time};
 use super::block::{At, Instant, OpenPass, Why, Woven};
 use super::cycle;
 use super::network::{Constraint, Earliest, Network, seconds, ticks};
 use super::schedule::Schedule;
-use super::Takeover;
 use super::weave::weave;
 use crate::athlete::Limits;
 use crate::choreography::Choreography;

@@ -48,12 +48,10 @@ impl Takeover {
                 continue;
             };
             ch.steps.retain(|s| !of_row(s));
-            let legs = onward.legs.iter().map(|leg| {
-                Step::Leg(Leg {
-                    row,
-                    ..leg.clone()
-                })
-            });
+            let legs = onward
+                .legs
+                .iter()
+                .map(|leg| Step::Leg(Leg { row, ..leg.clone() }));
             ch.steps.splice(at..at, legs);
         }
         ch

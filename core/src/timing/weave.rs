@@ -3,9 +3,9 @@
 //! A block is rigid: one unknown, its start. The written order gives everybody their own order;
 //! the rest follows from what the trade takes for granted (see the guide's table of waits).
 
+use super::Takeover;
 use super::block::{After, At, Block, Instant, Stops, Wait, What, Why, Woven, soft};
 use crate::athlete::Limits;
-use super::Takeover;
 use crate::choreography::{Choreography, Entry, Leg, Part, Step, Transfer};
 use crate::set::{Edge, PlayerId, Set, TieRelation, Verb};
 use alloc::vec;
@@ -307,8 +307,10 @@ impl<'a> Weaver<'a> {
                 let start = Instant::new(block, At::Start);
                 self.own_order(who, start);
                 enters = self.entry(who, block).is_some();
-                if enters && let Some(b) = self.out.blocks.get_mut(block) {
-                    b.elastic = false;
+                if enters {
+                    // Under way: this run begins at once, whatever else has to give way.
+                    let begin = Instant::new(0, At::Start);
+                    self.wait(start, begin, 0.0, 0, Why::OwnOrder);
                 }
                 if first_of_row && leg.part != Part::Shut && !enters {
                     self.beat_opens(leg.row, start);
