@@ -45,7 +45,7 @@
 //! # What it does not do
 //!
 //! Full court, rebounds, fouls as facts (a call is the referee's), shooting percentages. Reads are
-//! parsed and checked, and not played yet.
+//! played by [`play::Play::branch`]; whether the defence would trigger them is not evaluated yet.
 #![no_std]
 #![forbid(unsafe_code)]
 extern crate alloc;

@@ -23,6 +23,8 @@ pub(super) enum How {
     Onward,
     /// A screen that comes or stands.
     Stands,
+    /// A screen that stood for a cutter who now does something else: it only stays.
+    Stays,
     /// Its player comes to a stop.
     Stops,
     /// Does not happen.
@@ -100,6 +102,7 @@ fn how(
                 return None;
             }
         }
+        Verb::Screen if !this && action.for_whom.iter().any(|c| read.by.contains(c)) => How::Stays,
         Verb::Screen => How::Stands,
         Verb::Pass | Verb::Handoff | Verb::Shot if !named && !released => How::Whole,
         Verb::Pass | Verb::Handoff | Verb::Shot if released => return None,

@@ -176,6 +176,18 @@ impl Maker<'_> {
             let open = open.is_none_or(|b| b.start < self.at);
             match part.how {
                 How::Gone => {}
+                How::Stays => {
+                    let mut rows = self.line.timeline.actions().iter();
+                    let end = rows.find(|r| r.id == part.id).map_or(self.at, |r| r.end);
+                    let stay = Action {
+                        verb: Verb::Hold,
+                        kind: None,
+                        takes: Some((end - self.at).max(0.1)),
+                        free: true,
+                        ..self.onward_action(action, &part.who)
+                    };
+                    out.push(piece(stay, None, 0));
+                }
                 How::Onward | How::Stops => {
                     let on = Action {
                         free: true,

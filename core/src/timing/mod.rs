@@ -28,6 +28,8 @@ use crate::choreography::{self, Revision};
 use crate::court::Court;
 use crate::fault::Faults;
 use crate::set::Set;
+#[cfg(feature = "authoring")]
+use alloc::vec::Vec;
 
 /// Rounds of laying anew: ways led round standing team mates, gates that would be late.
 const ROUNDS: usize = 4;
@@ -62,6 +64,17 @@ fn scheduled(set: &Set, court: &Court, takeover: Option<&Takeover>) -> Result<Sc
         };
         let schedule = solve::solve(set, choreography, takeover)?;
         let detours = detour::needed(&schedule, &revision.detours);
+        // Whoever comes in under way has no say in the first steps; a detour laid from a standing
+        // start would lead them back.
+        #[cfg(feature = "authoring")]
+        let detours: Vec<choreography::Detour> = detours
+            .into_iter()
+            .filter(|d| {
+                let who = schedule.choreography.rows.get(d.row).map(|r| r.who.index());
+                let entry = takeover.zip(who).and_then(|(t, who)| t.entries.get(who));
+                entry.copied().flatten().is_none()
+            })
+            .collect();
         let gates = gate::late(set, &schedule);
         if rounds == ROUNDS || detours.is_empty() && gates.is_empty() {
             return Ok(schedule);
