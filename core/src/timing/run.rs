@@ -58,7 +58,8 @@ impl Run {
     /// that speed.
     #[must_use]
     pub fn new(who: PlayerId, legs: &[&Leg], limits: &Limits, entry: Option<Entry>) -> Self {
-        let Some(entry) = entry else {
+        // Branches are for authors; the module of the first picture has none of this.
+        let Some(entry) = entry.filter(|_| cfg!(feature = "authoring")) else {
             return Self::chained(who, legs, limits, None, 0.0);
         };
         let smooth = Self::chained(who, legs, limits, Some(entry), 0.0);
@@ -92,7 +93,8 @@ impl Run {
             bounds.push((from, knots.len().saturating_sub(1)));
         }
         // A knot more where the feet brake first.
-        let shift = usize::from(straight > 0.0);
+        let entry = entry.filter(|_| cfg!(feature = "authoring"));
+        let shift = usize::from(cfg!(feature = "authoring") && straight > 0.0);
         if let Some(entry) = entry
             && let Some(first) = knots.first_mut()
         {
@@ -102,8 +104,10 @@ impl Run {
                 knots.insert(1, Knot::Plant(at + entry.way * straight));
             }
         }
-        for (from, to) in &mut bounds {
-            (*from, *to) = (if *from > 0 { *from + shift } else { 0 }, *to + shift);
+        if shift > 0 {
+            for (from, to) in &mut bounds {
+                (*from, *to) = (if *from > 0 { *from + shift } else { 0 }, *to + shift);
+            }
         }
         let path = Path::through(&knots);
         let spans: Vec<[f64; 2]> = bounds

@@ -30,7 +30,7 @@ pub(super) fn weave(
     takeover: Option<&Takeover>,
 ) -> Woven {
     let mut w = Weaver::new(set, ch, limits);
-    if let Some(takeover) = takeover {
+    if let Some(takeover) = takeover.filter(|_| cfg!(feature = "authoring")) {
         w.take_over(takeover);
     }
     for step in &ch.steps {
@@ -306,7 +306,7 @@ impl<'a> Weaver<'a> {
                 let block = self.block(Some(who), Some(leg.row), What::Origin, true);
                 let start = Instant::new(block, At::Start);
                 self.own_order(who, start);
-                enters = self.entry(who, block).is_some();
+                enters = cfg!(feature = "authoring") && self.entry(who, block).is_some();
                 if enters {
                     // Under way: this run begins at once, whatever else has to give way.
                     let begin = Instant::new(0, At::Start);
