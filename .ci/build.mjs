@@ -6,6 +6,7 @@
 //     wasm/pkg/backcut_bg-HASH.wasm   what that loads
 //     wasm/pkg/late-HASH.js           what that loads after the first picture
 //     wasm/pkg/sharing-HASH.js        what that loads when somebody shares
+//     wasm/pkg/teaching-HASH.js       what that loads when somebody teaches by it
 //     wasm/pkg/full-HASH.js           what that loads when it is asked for more
 //     wasm/pkg/full_bg-HASH.wasm      what that loads
 //     wasm/pkg/inlined.js             all the modules in one, for a page that carries the wasm inside
@@ -118,7 +119,11 @@ async function bundle() {
   const apart = { WASM_FILE: firstFile, FULL_WASM_FILE: wholeFile };
   const fullModule = await bundled("full.js", glue, apart);
   const sharing = await bundled("sharing.js", glue, {});
-  const late = { SHARING_FILE: `./${published("sharing", "js", sharing)}` };
+  const teaching = await bundled("teaching.js", glue, {});
+  const late = {
+    SHARING_FILE: `./${published("sharing", "js", sharing)}`,
+    TEACHING_FILE: `./${published("teaching", "js", teaching)}`,
+  };
   const module = await bundled("index.js", glue, {
     ...apart,
     LATE_FILE: `./${published("late", "js", await bundled("late.js", glue, late))}`,
@@ -162,6 +167,7 @@ function manifest({ firstFile, wholeFile }) {
       "backcut_bg-*.wasm",
       "late-*.js",
       "sharing-*.js",
+      "teaching-*.js",
       "full-*.js",
       "full_bg-*.wasm",
       "inlined.js",

@@ -10,10 +10,11 @@ const pkg = new URL("../../wasm/pkg/", import.meta.url);
 const budget = JSON.parse(readFileSync(new URL("budget.json", import.meta.url), "utf8"));
 
 const published = readdirSync(pkg).filter((name) => /-[0-9a-f]{12}\.(js|wasm)$/.test(name));
-const [firstWasm, lateModule, sharingModule, fullModule, fullWasm] = [
+const [firstWasm, lateModule, sharingModule, teachingModule, fullModule, fullWasm] = [
   "backcut_bg",
   "late",
   "sharing",
+  "teaching",
   "full",
   "full_bg",
 ].map((stem) => published.find((name) => name.startsWith(`${stem}-`)));
@@ -23,8 +24,8 @@ test("no part of an embed grows past its budget", () => {
   const [module, wasm] = [compressed("backcut.js"), compressed(firstWasm)];
   const full = compressed(fullModule) + compressed(fullWasm);
   const late = compressed(lateModule);
-  const sharing = compressed(sharingModule);
-  const now = { module, wasm, total: module + wasm, late, sharing, full };
+  const [sharing, teaching] = [compressed(sharingModule), compressed(teachingModule)];
+  const now = { module, wasm, total: module + wasm, late, sharing, teaching, full };
   console.log(`Brotli bytes: ${JSON.stringify(now)}`);
   for (const [name, most] of Object.entries(budget)) {
     assert.ok(now[name] <= most, `${name}: ${now[name]} bytes, budget ${most}`);
@@ -36,9 +37,9 @@ test("each module names exactly the files that it loads", () => {
     const text = readFileSync(new URL(name, pkg), "utf8");
     return new Set(text.match(/[\w-]+-[0-9a-f]{12}\.(?:js|wasm)/g));
   };
-  assert.equal(published.length, 5);
+  assert.equal(published.length, 6);
   assert.deepEqual(files("backcut.js"), new Set([firstWasm, lateModule, fullModule]));
-  assert.deepEqual(files(lateModule), new Set([sharingModule]));
+  assert.deepEqual(files(lateModule), new Set([sharingModule, teachingModule]));
   assert.deepEqual(files(fullModule), new Set([fullWasm]));
 });
 
@@ -53,7 +54,7 @@ test("the modules use four features of WebAssembly beyond its first version, and
 });
 
 test("nothing in it is evaluated from text, and no address is built in", () => {
-  for (const name of ["backcut.js", lateModule, sharingModule, fullModule]) {
+  for (const name of ["backcut.js", lateModule, sharingModule, teachingModule, fullModule]) {
     const text = readFileSync(new URL(name, pkg), "utf8");
     assert.doesNotMatch(text, /\beval\(|new Function\(|blob:/);
     const addresses = text.match(/https?:\/\/[\w./-]+/g) ?? [];

@@ -16,7 +16,7 @@ import { Reader } from "./reader.js";
 import { Reflected } from "./reflected.js";
 import { fileOf } from "./setfile.js";
 import { listen } from "./surroundings.js";
-import { sheetOf, styles } from "./styles.js";
+import { styles } from "./styles.js";
 import { isTold } from "./told.js";
 
 /** @import { Finding, Look, Module } from "./load.js" */
@@ -341,7 +341,7 @@ export class BackcutSet extends Reflected {
       const late = await loadLate().catch(() => undefined);
       if (late) {
         this.#attempt(() => this.#reader.refine(late));
-        if (this.shadowRoot) late.lateStyles(this.shadowRoot, sheetOf);
+        if (this.shadowRoot) late.lateStyles(this.shadowRoot);
         late.followLinks();
         late.keepTogether();
       }

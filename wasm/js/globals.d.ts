@@ -6,5 +6,7 @@ declare const FULL_WASM_FILE: string;
 declare const LATE_FILE: string;
 /** The same, of what sharing needs. */
 declare const SHARING_FILE: string;
+/** The same, of the modes that teach. */
+declare const TEACHING_FILE: string;
 /** Set when the package is bundled: the full module's address as seen from the first one. */
 declare const FULL_FILE: string;

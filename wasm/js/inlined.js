@@ -7,6 +7,7 @@
 import * as full from "./full.js";
 import * as late from "./late.js";
 import * as sharing from "./sharing.js";
+import * as teaching from "./teaching.js";
 
 /** Unpacks a wasm file out of the page. @param {URL} address */
 export async function compile({ pathname }) {
@@ -21,6 +22,8 @@ export async function compile({ pathname }) {
 export const importLate = async () => late;
 
 export const importSharing = async () => sharing;
+
+export const importTeaching = async () => teaching;
 
 /** The page lies wherever somebody put it: nowhere that others could load from. @type {URL | undefined} */
 export const home = undefined;

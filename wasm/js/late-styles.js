@@ -1,5 +1,7 @@
 /** The look of what comes after the first picture. */
 
+import { sheetOf } from "./adopted.js";
+
 const CSS = `
 .sharing { padding-block: 10px 2px; border-block-end: 1px solid var(--_rule); font-size: 15px; }
 .ways { display: flex; flex-wrap: wrap; column-gap: 18px; }
@@ -98,8 +100,8 @@ kbd { font: inherit; font-weight: 700; padding-inline: 5px; border: 1px solid va
 
 let sheet = /** @type {CSSStyleSheet | undefined} */ (undefined);
 
-/** Gives an element's tree this look as well. @param {ShadowRoot} root @param {(css: string) => CSSStyleSheet} sheetOf */
-export function lateStyles({ adoptedStyleSheets }, sheetOf) {
+/** Gives an element's tree this look as well. @param {ShadowRoot} root */
+export function lateStyles({ adoptedStyleSheets }) {
   sheet ??= sheetOf(CSS);
   if (!adoptedStyleSheets.includes(sheet)) adoptedStyleSheets.push(sheet);
 }

@@ -20,6 +20,9 @@ export const importLate = () => import(LATE_FILE);
 /** @returns {Promise<typeof import("./sharing.js")>} */
 export const importSharing = () => import(SHARING_FILE);
 
+/** @returns {Promise<typeof import("./teaching.js")>} */
+export const importTeaching = () => import(TEACHING_FILE);
+
 /** Where the package lies, for what a page elsewhere needs of it. @type {URL | undefined} */
 export const home = /* @__PURE__ */ new URL(".", import.meta.url);
 

@@ -3,6 +3,7 @@
  * allows that where it allows no style element.
  */
 
+import { sheetOf } from "./adopted.js";
 import { COLOURS, FACES } from "./palette.js";
 
 const LIGHT = 1;
@@ -149,13 +150,6 @@ header .word { min-block-size: 28px; padding: 0; background-size: 100% 4px !impo
 
 @media (forced-colors: active) { button, select { border: 1px solid ButtonText; } }
 `;
-
-/** @param {string} css */
-export function sheetOf(css) {
-  const sheet = new CSSStyleSheet();
-  sheet.replaceSync(css);
-  return sheet;
-}
 
 let sheet = /** @type {CSSStyleSheet | undefined} */ (undefined);
 

@@ -1,9 +1,10 @@
-/** The controls that come after the first picture: judging the set, sharing it, the list of keys. */
+/** The controls that come after the first picture: judging the set, teaching it, sharing it, the list of keys. */
 
 import { make } from "../build.js";
 import { Judge } from "./judge.js";
 import { Keys } from "./keys.js";
 import { Share } from "./share.js";
+import { Teach } from "./teach.js";
 
 /** @import { BackcutSet } from "../element.js" */
 /** @import { OpenSet } from "../load.js" */
@@ -12,6 +13,7 @@ import { Share } from "./share.js";
 export class Extras {
   #judge;
   #share;
+  #teach;
   /** What it adds, by where it stands: in the rows of a wide and of a narrow reader, by the title, below. */
   nodes;
 
@@ -19,13 +21,14 @@ export class Extras {
   constructor(host, ask) {
     this.#judge = new Judge(host, ask);
     this.#share = new Share(host, ask);
+    this.#teach = new Teach(host, ask);
     const keys = new Keys(host, ask);
     const { wide, narrow, words, below } = this.#judge.nodes;
     this.nodes = {
       wide: [...wide, this.#share.wide, keys.wide],
       narrow,
-      words: [...words, this.#share.narrow, keys.narrow],
-      below: make("div", {}, this.#share.node, below, keys.node),
+      words: [...words, ...this.#teach.nodes.words, this.#share.narrow, keys.narrow],
+      below: make("div", {}, ...this.#teach.nodes.below, this.#share.node, below, keys.node),
     };
   }
 
@@ -34,17 +37,20 @@ export class Extras {
     const full = play && "coverages" in play ? play : undefined;
     this.#judge.take(full);
     this.#share.take(full);
+    this.#teach.take(full);
   }
 
   /** @param {State} state */
   update(state) {
     this.#judge.update(state);
     this.#share.instant(state);
+    this.#teach.update(state);
   }
 
   /** Brings what depends on the time up to date. @param {State} state */
   instant(state) {
     this.#judge.instant(state);
     this.#share.instant(state);
+    this.#teach.instant(state);
   }
 }

@@ -1,0 +1,138 @@
+/** Buttons for the modes that teach a set. What they open comes when one is first pressed. */
+
+import { button, make } from "../build.js";
+import { importTeaching } from "../source.js";
+
+/** @import { BackcutSet } from "../element.js" */
+/** @import { FullPlay } from "../load.js" */
+/** @import { Commands, State } from "../reader.js" */
+/** @typedef {typeof import("../teaching.js")} Teaching */
+
+/**
+ * One way to teach a set. Its node stands below the controls while it is on.
+ *
+ * @typedef {object} Mode
+ * @property {HTMLElement} node
+ * @property {(play: FullPlay | undefined) => void} take another set or line, or none
+ * @property {() => void} begin
+ * @property {() => void} end
+ * @property {(state: State) => void} update what the reader shows is another thing
+ * @property {(state: State) => void} instant it is another time
+ */
+
+/**
+ * The modes: what makes each, and whether it goes on beside others. One that is not there has no
+ * button.
+ *
+ * @type {readonly { name: string, word: string, beside: boolean, make: (teaching: Teaching, host: BackcutSet, ask: Commands) => Mode }[]}
+ */
+const MODES = [];
+
+export class Teach {
+  #host;
+  #ask;
+  #play = /** @type {FullPlay | undefined} */ (undefined);
+  #state = /** @type {State | undefined} */ (undefined);
+  /** By name, once it was asked for. @type {Map<string, Mode>} */
+  #made = new Map();
+  /** The names of those that are on. @type {Set<string>} */
+  #on = new Set();
+  /** By name: a cell in a wide reader, a word in a narrow one. @type {Map<string, HTMLButtonElement[]>} */
+  #openers = new Map();
+  #nothing = make(
+    "p",
+    { role: "alert", hidden: "" },
+    "What this needs did not come. Try again later.",
+  );
+  #row = make("div", { class: "row wide-only", role: "group", "aria-label": "Teach" });
+  #panels = make("div", { class: "teaching" }, this.#nothing);
+  /** What it adds, by where it stands: among the words of a narrow reader, below. */
+  nodes = { words: /** @type {HTMLElement[]} */ ([]), below: [this.#row, this.#panels] };
+
+  /** @param {BackcutSet} host @param {Commands} ask */
+  constructor(host, ask) {
+    this.#host = host;
+    this.#ask = ask;
+    for (const { name, word } of MODES) {
+      const opener = (/** @type {string} */ look) =>
+        button(
+          { class: look, "data-word": word, "aria-pressed": "false" },
+          () => this.#toggle(name),
+          word,
+        );
+      const [cell, narrow] = [opener("cell word wide-only"), opener("word narrow-only")];
+      this.#openers.set(name, [cell, narrow]);
+      this.#row.append(cell);
+      this.nodes.words.push(narrow);
+    }
+    this.#row.hidden = MODES.length === 0;
+  }
+
+  /** @param {FullPlay | undefined} play another set or line, or none that can be taught */
+  take(play) {
+    if (play === this.#play) return;
+    this.#play = play;
+    for (const mode of this.#made.values()) mode.take(play);
+  }
+
+  /** @param {State} state */
+  update(state) {
+    this.#state = state;
+    for (const name of this.#on) this.#made.get(name)?.update(state);
+  }
+
+  /** @param {State} state */
+  instant(state) {
+    this.#state = state;
+    for (const name of this.#on) this.#made.get(name)?.instant(state);
+  }
+
+  /** @param {string} name */
+  async #toggle(name) {
+    if (this.#on.has(name)) return this.#end(name);
+    const kind = MODES.find((mode) => mode.name === name);
+    if (!kind) return;
+    if (!kind.beside) {
+      for (const other of MODES)
+        if (!other.beside && this.#on.has(other.name)) this.#end(other.name);
+    }
+    this.#press(name, true);
+    const [teaching] = await Promise.all([importTeaching().catch(() => {}), this.#ask.goFull()]);
+    this.#nothing.hidden = Boolean(teaching && this.#play);
+    if (!this.#on.has(name)) return;
+    if (!teaching || !this.#play) return this.#press(name, false);
+    const mode = this.#made.get(name) ?? this.#make(kind, teaching);
+    mode.node.hidden = false;
+    mode.begin();
+    if (this.#state) mode.update(this.#state);
+  }
+
+  /** @param {(typeof MODES)[number]} kind @param {Teaching} teaching */
+  #make(kind, teaching) {
+    const root = this.#host.shadowRoot;
+    if (root) teaching.teachingStyles(root);
+    const mode = kind.make(teaching, this.#host, this.#ask);
+    this.#made.set(kind.name, mode);
+    this.#panels.append(mode.node);
+    mode.take(this.#play);
+    return mode;
+  }
+
+  /** @param {string} name */
+  #end(name) {
+    this.#press(name, false);
+    const mode = this.#made.get(name);
+    if (!mode || mode.node.hidden) return;
+    mode.node.hidden = true;
+    mode.end();
+  }
+
+  /** @param {string} name @param {boolean} on */
+  #press(name, on) {
+    if (on) this.#on.add(name);
+    else this.#on.delete(name);
+    for (const opener of this.#openers.get(name) ?? []) {
+      opener.setAttribute("aria-pressed", String(on));
+    }
+  }
+}
