@@ -9,10 +9,14 @@ use crate::document;
 use crate::fault::Faults;
 use crate::findings::{self, Finding, Search, Settings};
 use crate::looks::{self, Look, Outcome};
+#[cfg(feature = "authoring")]
+use crate::math::sort_short;
 use crate::scene::{self, CloseUp, Scene, Staged, StripGeometry, StripView, Verdict, View};
 #[cfg(feature = "authoring")]
 use crate::set::Read;
 use crate::set::{Coverage, Set};
+#[cfg(feature = "authoring")]
+use crate::strip::Fork;
 use crate::strip::{self, Strip};
 use crate::svg::{self, Palette};
 use crate::timeline::Timeline;
@@ -111,13 +115,16 @@ impl Play {
         let timeline = Timeline::build(&set, &court, schedule);
         let strip = strip::build(&timeline, &set);
         let view = View::of(&timeline, &court, 0.0);
-        Ok(Self {
+        let play = Self {
             set,
             court,
             timeline,
             strip,
             view,
-        })
+        };
+        #[cfg(feature = "authoring")]
+        let play = play.parted(Vec::new());
+        Ok(play)
     }
 
     /// The branch by the reads of `path`, each counted from 0 among those of the branch before it;
@@ -129,11 +136,19 @@ impl Play {
     pub fn branch(&self, path: &[usize]) -> Result<Branched, NotBranched> {
         let mut line = Line::main(&self.set, &self.court).map_err(NotPlayed::Waits)?;
         let mut forks = Vec::new();
+        let mut waiting = Vec::new();
         for index in path {
             let Some(read) = line.set().reads.get(*index).cloned() else {
                 return Err(NotBranched::NoSuchRead);
             };
-            forks.extend(branch::fork_instant(line.set(), line.timeline(), &read));
+            let t = branch::fork_instant(line.set(), line.timeline(), &read);
+            let left = reads_of(line.set(), line.timeline());
+            waiting.extend(left.filter(|fork| t.is_some_and(|t| fork.t < t)));
+            waiting.extend(t.map(|t| Fork {
+                t,
+                title: String::from(words::as_drawn()),
+            }));
+            forks.extend(t);
             line = line.fork(&read, &self.court)?;
         }
         let (set, timeline, dropped) = line.into_parts();
@@ -145,10 +160,19 @@ impl Play {
             timeline,
         };
         Ok(Branched {
-            play,
+            play: play.parted(waiting),
             forks,
             dropped,
         })
+    }
+
+    /// With its strip parted where `waiting` and its own reads leave it.
+    #[cfg(feature = "authoring")]
+    fn parted(mut self, mut waiting: Vec<Fork>) -> Self {
+        waiting.extend(reads_of(&self.set, &self.timeline));
+        sort_short(&mut waiting, |a, b| a.t.total_cmp(&b.t));
+        self.strip.forks = waiting;
+        self
     }
 
     /// When a read of this set leaves its line, seconds; `None` where its instant never comes.
@@ -385,4 +409,16 @@ impl Play {
         let picture = self.beat_scene(beat, width_px);
         svg::paint(&picture, palette, &self.set.title, &self.caption(beat))
     }
+}
+
+/// Where the reads of `set` leave its line.
+#[cfg(feature = "authoring")]
+fn reads_of<'a>(set: &'a Set, timeline: &'a Timeline) -> impl Iterator<Item = Fork> + 'a {
+    let fork = |(index, read): (usize, &Read)| {
+        branch::fork_instant(set, timeline, read).map(|t| Fork {
+            t,
+            title: words::read_title(read, index),
+        })
+    };
+    set.reads.iter().enumerate().filter_map(fork)
 }

@@ -87,10 +87,15 @@ test("the short link of an article is understood as the link with a set is", () 
     "speed=16&paused=true",
     "speed=0.25&paused=false",
     "own=1&t=2",
+    "read=2.1",
   ]) {
-    const { read: _, ...view } = openLink(`${whole}&${words}`).view;
+    const { read, ...view } = openLink(`${whole}&${words}`).view;
     const shown = shownBy(words);
-    assert.deepEqual({ ...shown, follow: mask(shown.follow) }, view, words);
+    assert.deepEqual(
+      { ...shown, read: shown.read ?? "", follow: mask(shown.follow) },
+      { ...view, read: read.join(".") },
+      words,
+    );
   }
   // Where one refuses the other asks for nothing.
   for (const words of [
@@ -102,14 +107,13 @@ test("the short link of an article is understood as the link with a set is", () 
     "beat=0",
     "speed=17",
     "speed=0",
+    "read=0",
+    "read=1.0",
+    "read=first",
   ]) {
     assert.throws(() => openLink(`${whole}&${words}`), words);
-    const { from, until, beat, speed } = shownBy(words);
-    assert.deepEqual(
-      [from, until, beat, speed],
-      [undefined, undefined, undefined, undefined],
-      words,
-    );
+    const { from, until, beat, read, speed } = shownBy(words);
+    assert.deepEqual([from, until, beat, read, speed], Array(5).fill(undefined), words);
   }
 });
 

@@ -17,10 +17,14 @@ import { FRAME, SPEED } from "./names.js";
  * @property {(on: boolean) => void} scrub whether a finger holds the time
  * @property {() => void} judge asks for what the reader wants to know
  * @property {() => Promise<void>} goFull
+ * @property {() => void} reopen
  */
 
 /** @param {BackcutSet} element @param {Inside} inside @returns {Commands} */
-export function commandsOf(element, { player, reader, paint, attempt, scrub, judge, goFull }) {
+export function commandsOf(
+  element,
+  { player, reader, paint, attempt, scrub, judge, goFull, reopen },
+) {
   const update = () => paint(() => reader().update());
   const fill = () => {
     reader().full = element.classList.toggle("full");
@@ -67,6 +71,7 @@ export function commandsOf(element, { player, reader, paint, attempt, scrub, jud
     help() {},
     attempt,
     goFull,
+    reopen,
     scrub,
   };
 }

@@ -47,6 +47,7 @@ export function link(set, moment = false) {
 function fragment({ host, play, state }, moment = false) {
   return play.link({
     ...(moment && { from: state.time, paused: true }),
+    read: play.read.split(".").map(Number).filter(Boolean),
     follow: state.follow,
     coverage: host.coverage,
     speed: state.rate === GAME ? undefined : state.rate,

@@ -43,6 +43,8 @@ const GRACE_MS = 50;
  * @attr {boolean} mirrored - left and right change places
  * @attr {string} follow - the followed players, as `3` or `1 4`
  * @attr {string} coverage - the defence, by its name in a set file; without it nobody defends
+ * @attr {string} read - the read that is made: `2`, or `2.1` for the first one within it; `defended`
+ *     leaves it to the defence
  * @attr {boolean} notes - what was found is flagged and listed
  * @attr {string} sync - sets of the page with the same word share one clock
  * @attr {string} share - address of a page that opens links, in place of the package's frame page
@@ -91,6 +93,7 @@ export class BackcutSet extends Reflected {
       },
       judge: () => this.#judge(),
       goFull: () => this.#goFull(),
+      reopen: () => this.#reload(),
     });
     this.#reader = new Reader(this, this.#player, ask);
     root.append(this.#reader.node);
@@ -151,6 +154,7 @@ export class BackcutSet extends Reflected {
       case ATTRIBUTE.court:
       case ATTRIBUTE.level:
       case ATTRIBUTE.mirrored:
+      case ATTRIBUTE.read:
         this.#reload();
         break;
       case ATTRIBUTE.poster:
@@ -360,7 +364,7 @@ export class BackcutSet extends Reflected {
   }
 
   get #judging() {
-    return this.coverage !== "" || this.notes || this.#reader.timing;
+    return this.coverage !== "" || this.read !== "" || this.notes || this.#reader.timing;
   }
 
   /** Has the set judged as attributes and reader ask; false where that takes the full module. */
@@ -384,7 +388,8 @@ export class BackcutSet extends Reflected {
     const { file } = this.#opened;
     const full = await loadFull().catch(() => undefined);
     if (!full || !file || file !== this.#opened.file || full === this.#opened.module) return;
-    this.#attempt(() => this.#show(full, file));
+    // The line that a read takes has a length of its own.
+    this.#attempt(() => (this.read ? this.#open(full, file) : this.#show(full, file)));
   }
 
   /** @param {unknown} reason */

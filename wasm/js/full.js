@@ -12,6 +12,7 @@ import {
 import { show } from "./shown.js";
 
 /** @import { BackcutSet } from "./element.js" */
+/** @import { Module, OpenSet } from "./load.js" */
 /** @import { Shown } from "./shown.js" */
 
 const PLAYERS = [1, 2, 3, 4, 5];
@@ -21,14 +22,17 @@ function openLink(link, element) {
   const { bytes, view } = opened(link);
   const players = PLAYERS.filter((n) => view.follow & (1 << (n - 1)));
   // On another court, or mirrored, it stays where it is.
-  if (!element.readyState) show(element, { ...view, follow: players.join(" ") || undefined });
+  if (!element.readyState) {
+    const [follow, read] = [players.join(" "), view.read.join(".")];
+    show(element, { ...view, follow: follow || undefined, read: read || undefined });
+  }
   return bytes;
 }
 
 /** @param {string} link */
 function opened(link) {
   try {
-    return /** @type {{ bytes: Uint8Array, view: Omit<Shown, "follow"> & { follow: number } }} */ (
+    return /** @type {{ bytes: Uint8Array, view: Omit<Shown, "follow" | "read"> & { follow: number, read: number[] } }} */ (
       unpack(link)
     );
   } catch (thrown) {
@@ -38,8 +42,28 @@ function opened(link) {
   }
 }
 
+/** Opens a set file and takes the line of `read`; throws as the module does. @type {Module["Play"]["open"]} */
+function open(bytes, court, level, mirror, read) {
+  const play = Play.open(bytes, court ?? undefined, level ?? undefined, mirror);
+  try {
+    play.takeRead(read);
+    return /** @type {OpenSet} */ (/** @type {unknown} */ (play));
+  } catch (reason) {
+    play.free();
+    throw reason;
+  }
+}
+
 /** @param {(address: URL) => Promise<WebAssembly.Module>} compile */
 export async function load(compile) {
   const { memory } = initSync({ module: await compile(new URL(FULL_WASM_FILE, import.meta.url)) });
-  return { memory, Play, Palette, byteLimit, emptyCourtHeight, paintEmptyCourt, openLink };
+  return {
+    memory,
+    Play: { open },
+    Palette,
+    byteLimit,
+    emptyCourtHeight,
+    paintEmptyCourt,
+    openLink,
+  };
 }

@@ -47,11 +47,21 @@ import { compile, importFull, importLate } from "./source.js";
  */
 
 /**
+ * A read: a line that leaves the one it stands in.
+ *
+ * @typedef {object} ReadLine
+ * @property {string} path as the attribute `read` has it
+ * @property {string} title
+ * @property {number} t when its line is left, seconds
+ */
+
+/**
  * A set that is open in the full module. Its lists come over as plain objects.
  *
- * @typedef {Omit<FullSet, "looks" | "findings" | "outcome"> & {
+ * @typedef {Omit<FullSet, "looks" | "findings" | "outcome" | "reads"> & {
  *   readonly looks: Look[],
  *   readonly findings: Finding[],
+ *   readonly reads: ReadLine[],
  *   outcome(coverage: string): Look[],
  *   coverageTitle(coverage: string): string,
  * }} FullPlay
@@ -64,7 +74,7 @@ import { compile, importFull, importLate } from "./source.js";
  *
  * @typedef {object} Module
  * @property {WebAssembly.Memory} memory
- * @property {{ open(bytes: Uint8Array, court: string | null | undefined, level: string | null | undefined, mirror: boolean): OpenSet }} Play
+ * @property {{ open(bytes: Uint8Array, court: string | null | undefined, level: string | null | undefined, mirror: boolean, read: string, coverage: string): OpenSet }} Play opens sets; the first module knows the main line alone
  * @property {typeof Palette | typeof FullPalette} Palette
  * @property {typeof byteLimit} byteLimit
  * @property {typeof emptyCourtHeight} emptyCourtHeight

@@ -24,6 +24,8 @@ export const ATTRIBUTE = /** @type {const} */ ({
   follow: "follow",
   /** The defence by its name in a set file, as `chase`; without it nobody defends. */
   coverage: "coverage",
+  /** The read that is made: `2`, or `2.1` for the first one within it; `defended`: as the defence plays. */
+  read: "read",
   /** What was found is flagged and listed. */
   notes: "notes",
   /** Sets of the page with the same word share one clock. */

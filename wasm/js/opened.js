@@ -29,6 +29,8 @@ export class Opened {
       host.getAttribute(ATTRIBUTE.court),
       host.getAttribute(ATTRIBUTE.level),
       host.mirrored,
+      host.read,
+      host.coverage,
     );
     this.play?.free();
     this.play = play;

@@ -43,6 +43,7 @@ import { captionOf, inWords } from "./told.js";
  * @property {() => void} captions shows or hides what the captions say
  * @property {(on: boolean) => void} scrub
  * @property {() => Promise<void>} goFull goes on with the full module, if that comes
+ * @property {() => void} reopen opens the set anew, where what decides the line changed
  * @property {(act: () => void) => void} attempt asks the module; a trap shows as a fault
  * @property {() => void} help lists the keys; the list comes after the first picture
  * @property {() => void} timing shows what holds the set up, or no longer

@@ -13,6 +13,7 @@ import { ATTRIBUTE } from "./names.js";
  * @property {number | undefined} [until]
  * @property {number | undefined} [beat]
  * @property {string | undefined} [follow]
+ * @property {string | undefined} [read] counted from 1, then the one within it: `2.1`
  * @property {string | undefined} [coverage]
  * @property {number | undefined} [speed]
  * @property {boolean | undefined} [paused]
@@ -37,6 +38,7 @@ export function shownBy(words) {
     from: backwards ? undefined : from,
     until: backwards ? undefined : until,
     beat: number(asked.get("beat"), MOST.beat) || undefined,
+    read: /^[1-9]\d{0,4}(\.[1-9]\d{0,4}){0,31}$/.exec(asked.get("read") ?? "")?.[0],
     follow: asked.get("follow") ?? undefined,
     coverage: asked.get("coverage") ?? undefined,
     speed: number(asked.get("speed"), MOST.speed) || undefined,
@@ -51,8 +53,9 @@ export function shownBy(words) {
  * @param {BackcutSet} element
  * @param {Shown} shown
  */
-export function show(element, { from, until, beat, follow, coverage, speed, paused }) {
+export function show(element, { from, until, beat, read, follow, coverage, speed, paused }) {
   if (coverage !== undefined) element.setAttribute(ATTRIBUTE.coverage, coverage);
+  if (read !== undefined) element.setAttribute(ATTRIBUTE.read, read);
   if (follow !== undefined) element.setAttribute(ATTRIBUTE.follow, follow);
   if (speed !== undefined) element.playbackRate = speed;
   if (paused) {

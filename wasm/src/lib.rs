@@ -20,6 +20,8 @@ mod judged;
 #[cfg(feature = "full")]
 mod link;
 mod play;
+#[cfg(feature = "full")]
+mod reads;
 #[cfg(target_arch = "wasm32")]
 mod runtime;
 

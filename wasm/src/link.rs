@@ -13,7 +13,7 @@ use wasm_bindgen::prelude::wasm_bindgen;
 
 #[wasm_bindgen]
 impl Play {
-    /// The set, as it is shown, and a view of it as the fragment of a link, without the `#`.
+    /// The set with all its reads, as it is shown, and a view of it as the fragment of a link, without the `#`.
     ///
     /// `view` has any of `{from, until, beat, read, follow, coverage, speed, paused}`: seconds, a
     /// beat counted from 1, a list of reads counted from 1 (each within the one before), bit 0 for
@@ -22,14 +22,14 @@ impl Play {
     /// # Errors
     /// An array of faults where the set is too large for a link.
     pub fn link(&self, view: &JsValue) -> Result<String, JsValue> {
-        link::write(self.core.set(), &asked(view)).map_err(|faults| thrown(&faults))
+        link::write(self.main().set(), &asked(view)).map_err(|faults| thrown(&faults))
     }
 
-    /// The set, as it is shown, as a set file.
+    /// The set with all its reads, as it is shown, as a set file.
     #[wasm_bindgen(getter)]
     #[must_use]
     pub fn text(&self) -> String {
-        document::write(self.core.set())
+        document::write(self.main().set())
     }
 }
 

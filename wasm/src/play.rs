@@ -34,6 +34,12 @@ pub struct Play {
     pub(crate) judged: Judged,
     /// What fills the court.
     look_at: Option<Point>,
+    /// The line that is drawn, where that of a read is shown.
+    #[cfg(feature = "full")]
+    pub(crate) main: Option<Core>,
+    /// The read whose line is shown.
+    #[cfg(feature = "full")]
+    pub(crate) read: String,
 }
 
 #[wasm_bindgen]
@@ -86,6 +92,13 @@ impl Play {
     pub fn players(&self) -> u8 {
         let bits = self.core.set().players.iter().map(|p| 1 << p.id.index());
         bits.fold(0, |mask, bit: u8| mask | bit)
+    }
+
+    /// Whether it has reads: lines that may be shown in place of the one drawn.
+    #[wasm_bindgen(getter)]
+    #[must_use]
+    pub fn branches(&self) -> bool {
+        !self.core.set().reads.is_empty()
     }
 
     /// How long it lasts.
@@ -283,6 +296,10 @@ impl Play {
             movers: Scene::default(),
             judged: Judged::default(),
             look_at: None,
+            #[cfg(feature = "full")]
+            main: None,
+            #[cfg(feature = "full")]
+            read: String::new(),
             core,
         }
     }

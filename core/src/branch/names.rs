@@ -51,7 +51,12 @@ impl Maker<'_> {
         let reads = line.beats.len();
         for (b, beat) in self.read.beats.iter().enumerate() {
             beats.push((false, b));
-            line.beats.push(beat.clone());
+            let mut beat = beat.clone();
+            // A coach names the read, seldom its first beat as well.
+            if b == 0 {
+                beat.title = beat.title.or_else(|| self.read.title.clone());
+            }
+            line.beats.push(beat);
         }
         let first = line.beats.len();
         for (b, beat) in later.into_iter().enumerate() {

@@ -10,6 +10,8 @@ mod court;
 mod dimension;
 #[cfg(test)]
 pub(crate) mod fixture;
+#[cfg(feature = "authoring")]
+mod fork;
 mod item;
 mod key;
 mod margin;

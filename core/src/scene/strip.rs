@@ -2,6 +2,8 @@
 
 use super::ball::disc_at;
 use super::bits::Row;
+#[cfg(feature = "authoring")]
+use super::fork;
 use super::measure::fitted;
 use super::shape::{Draw, disc, lines, push_lines, rect, sans};
 use super::{Anchor, Area, Dash, Item, Role, Scene, Verdict};
@@ -19,6 +21,21 @@ const HEADER: f64 = 30.0;
 const LEFT: f64 = 30.0;
 /// Room for the ruler below, pixels.
 const RULER: f64 = 30.0;
+
+/// Height of what stands over the rows: the beats' names, and over them those of branches.
+#[cfg(feature = "authoring")]
+fn header(strip: &Strip) -> f64 {
+    if strip.forks.is_empty() {
+        HEADER
+    } else {
+        HEADER + fork::HEIGHT
+    }
+}
+
+#[cfg(not(feature = "authoring"))]
+fn header(_: &Strip) -> f64 {
+    HEADER
+}
 
 /// What a strip is drawn for.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -72,6 +89,7 @@ impl StripGeometry {
     /// Where `view` lays the things of `strip`.
     #[must_use]
     pub fn of(strip: &Strip, view: &StripView) -> Self {
+        let header = header(strip);
         let shown = |who: PlayerId| !view.folded || view.follow.get(who.index()) == Some(&true);
         let rows: Vec<StripRow> = strip
             .rows
@@ -82,16 +100,16 @@ impl StripGeometry {
             .zip(0u8..)
             .map(|(who, i)| StripRow {
                 who,
-                y: HEADER + ROW * (f64::from(i) + 0.5),
+                y: header + ROW * (f64::from(i) + 0.5),
                 height: ROW,
             })
             .listed();
-        let end = rows.last().map_or(HEADER, |r| r.y + 0.5 * ROW);
+        let end = rows.last().map_or(header, |r| r.y + 0.5 * ROW);
         Self {
             left: LEFT,
             right: (view.width_px - 1.0).max(LEFT + 1.0),
             duration: strip.duration.max(0.1),
-            header: HEADER,
+            header,
             rows,
             ruler: end + 5.5,
             height: end + RULER,
@@ -131,6 +149,8 @@ pub fn strip(strip: &Strip, verdict: Option<&Verdict<'_>>, view: &StripView) -> 
         geometry: &geometry,
     };
     let mut items = score.items();
+    #[cfg(feature = "authoring")]
+    fork::forks(&strip.forks, &geometry, &mut items);
     if let Some(verdict) = verdict {
         verdict.in_strip(strip, &geometry, view, &mut items);
     }
@@ -253,7 +273,7 @@ impl Score<'_> {
             let name = fitted(&band.title, 13.0, now, room);
             if !name.is_empty() {
                 let role = if now { Role::Ink } else { Role::Soft };
-                let at = Point::new(g.x(band.start) + 7.0, 19.7);
+                let at = Point::new(g.x(band.start) + 7.0, g.header - 10.3);
                 out.text(at, name, role, sans(13.0, now, Anchor::Start));
             }
         }

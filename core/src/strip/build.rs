@@ -27,6 +27,8 @@ pub fn build(timeline: &Timeline, set: &Set) -> Strip {
             .listed(),
         ball: ball::row(timeline),
         slurs: slurs(timeline),
+        #[cfg(feature = "authoring")]
+        forks: Vec::new(),
     }
 }
 

@@ -26,6 +26,19 @@ pub struct Strip {
     pub ball: Vec<BallBit>,
     /// What waits for what, between rows.
     pub slurs: Vec<Slur>,
+    /// Where it parts, in time order; filled by who knows the branches.
+    #[cfg(feature = "authoring")]
+    pub forks: Vec<Fork>,
+}
+
+/// Where a read leaves the line that is shown, or where the line shown left another.
+#[cfg(feature = "authoring")]
+#[derive(Clone, Debug, PartialEq)]
+pub struct Fork {
+    /// When, seconds.
+    pub t: f64,
+    /// What waits there: a branch that is not shown.
+    pub title: String,
 }
 
 /// A beat.

@@ -20,7 +20,7 @@ pub use caution::cautions;
 pub use finding::{cure, finding};
 pub use instant::describe;
 pub use look::{chance, coverage, guarded, look, open, openness};
-pub use tale::{beat, beat_title, set};
+pub use tale::{as_drawn, beat, beat_title, read_title, set};
 
 use crate::court::RuleSet;
 use crate::math::{Listed, push_fixed};

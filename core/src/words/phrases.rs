@@ -107,6 +107,8 @@ pub(super) const HAS_BALL: &str = "{who} has the ball{where}";
 pub(super) const COMES: &str = "{who} comes for the ball";
 pub(super) const IN_THE_AIR: &str = "the ball is in the air";
 pub(super) const BEAT: &str = "Beat ";
+pub(super) const READ: &str = "What if ";
+pub(super) const AS_DRAWN: &str = "as drawn";
 
 /// The event an instant of an action is, told with its doer and, where it has one, the other
 /// player.

@@ -3,7 +3,7 @@
 use super::action::action;
 use super::phrases;
 use crate::math::{Listed, push_decimal};
-use crate::set::{ActionId, Set};
+use crate::set::{ActionId, Read, Set};
 use crate::timeline::Timeline;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -17,6 +17,22 @@ pub fn beat_title(set: &Set, beat: usize) -> String {
         push_decimal(&mut title, beat as f64 + 1.0, 0);
         title
     })
+}
+
+/// The name of a read, counted from 0; `What if 2` where the author gave none.
+#[must_use]
+pub fn read_title(read: &Read, index: usize) -> String {
+    read.title.clone().unwrap_or_else(|| {
+        let mut title = String::from(phrases::READ);
+        push_decimal(&mut title, index as f64 + 1.0, 0);
+        title
+    })
+}
+
+/// The name of the line that no read leaves.
+#[must_use]
+pub fn as_drawn() -> &'static str {
+    phrases::AS_DRAWN
 }
 
 /// The caption of a beat: the author's words, else a sentence an action.

@@ -5,6 +5,7 @@ import { Judge } from "./judge.js";
 import { Keys } from "./keys.js";
 import { Share } from "./share.js";
 import { Teach } from "./teach.js";
+import { WhatIf } from "./whatif.js";
 
 /** @import { BackcutSet } from "../element.js" */
 /** @import { OpenSet } from "../load.js" */
@@ -14,6 +15,7 @@ export class Extras {
   #judge;
   #share;
   #teach;
+  #whatIf;
   /** What it adds, by where it stands: in the rows of a wide and of a narrow reader, by the title, below. */
   nodes;
 
@@ -22,13 +24,29 @@ export class Extras {
     this.#judge = new Judge(host, ask);
     this.#share = new Share(host, ask);
     this.#teach = new Teach(host, ask);
+    this.#whatIf = new WhatIf(host, ask);
     const keys = new Keys(host, ask);
     const { wide, narrow, words, below } = this.#judge.nodes;
+    this.#teach.nodes.row.prepend(...this.#whatIf.nodes.wide);
     this.nodes = {
       wide: [...wide, this.#share.wide, keys.wide],
       narrow,
-      words: [...words, ...this.#teach.nodes.words, this.#share.narrow, keys.narrow],
-      below: make("div", {}, ...this.#teach.nodes.below, this.#share.node, below, keys.node),
+      words: [
+        ...words,
+        ...this.#whatIf.nodes.narrow,
+        ...this.#teach.nodes.words,
+        this.#share.narrow,
+        keys.narrow,
+      ],
+      below: make(
+        "div",
+        {},
+        this.#teach.nodes.row,
+        this.#teach.nodes.panels,
+        this.#share.node,
+        below,
+        keys.node,
+      ),
     };
   }
 
@@ -38,6 +56,7 @@ export class Extras {
     this.#judge.take(full);
     this.#share.take(full);
     this.#teach.take(full);
+    this.#whatIf.take(play);
   }
 
   /** @param {State} state */
@@ -45,6 +64,7 @@ export class Extras {
     this.#judge.update(state);
     this.#share.instant(state);
     this.#teach.update(state);
+    this.#whatIf.update();
   }
 
   /** Brings what depends on the time up to date. @param {State} state */

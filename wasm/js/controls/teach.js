@@ -46,8 +46,8 @@ export class Teach {
   );
   #row = make("div", { class: "row wide-only", role: "group", "aria-label": "Teach" });
   #panels = make("div", { class: "teaching" }, this.#nothing);
-  /** What it adds, by where it stands: among the words of a narrow reader, below. */
-  nodes = { words: /** @type {HTMLElement[]} */ ([]), below: [this.#row, this.#panels] };
+  /** What it adds: a row of a wide reader, or words of a narrow one, and what those open. */
+  nodes = { row: this.#row, words: /** @type {HTMLElement[]} */ ([]), panels: this.#panels };
 
   /** @param {BackcutSet} host @param {Commands} ask */
   constructor(host, ask) {
@@ -65,7 +65,6 @@ export class Teach {
       this.#row.append(cell);
       this.nodes.words.push(narrow);
     }
-    this.#row.hidden = MODES.length === 0;
   }
 
   /** @param {FullPlay | undefined} play another set or line, or none that can be taught */

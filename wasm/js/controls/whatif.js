@@ -1,0 +1,89 @@
+/** A choice of the line that is shown: as drawn, by a read, or as the defence plays. */
+
+import { button, make } from "../build.js";
+import { choice } from "./choice.js";
+
+/** @import { BackcutSet } from "../element.js" */
+/** @import { FullPlay, OpenSet } from "../load.js" */
+/** @import { Commands } from "../reader.js" */
+
+/** What leaves the choice to the defence, in the attribute. */
+const DEFENDED = "defended";
+
+export class WhatIf {
+  #host;
+  #ask;
+  #play = /** @type {OpenSet | undefined} */ (undefined);
+  #full = /** @type {FullPlay | undefined} */ (undefined);
+  /** The defence that the line shown answers to. */
+  #coverage = "";
+  #controls;
+  /** What it adds, in the rows of a wide and of a narrow reader. */
+  nodes;
+
+  /** @param {BackcutSet} host @param {Commands} ask */
+  constructor(host, ask) {
+    this.#host = host;
+    this.#ask = ask;
+    const control = (/** @type {string} */ width) => {
+      const list = choice("What if", [], (value) => this.#choose(value), width);
+      const open = async () => {
+        await ask.goFull();
+        if (!this.#full) return;
+        opener.hidden = true;
+        list.node.hidden = false;
+        list.select.focus();
+      };
+      const opener = button({ class: `cell word ${width}` }, open, "What if");
+      return { opener, list };
+    };
+    this.#controls = [control("wide-only"), control("narrow-only")];
+    const [wide, narrow] = this.#controls.map(({ opener, list }) => [opener, list.node]);
+    this.nodes = { wide: wide ?? [], narrow: narrow ?? [] };
+  }
+
+  /** @param {OpenSet | undefined} play another set or line, or none */
+  take(play) {
+    if (play === this.#play) return;
+    this.#play = play;
+    this.#full = play && "reads" in play ? play : undefined;
+    this.#coverage = this.#host.coverage;
+    const options = offered(this.#full);
+    const branches = this.#full ? this.#full.reads.length > 0 : play?.branches;
+    for (const { opener, list } of this.#controls) {
+      const focused = list.select.matches(":focus");
+      list.select.replaceChildren(...options.map((option) => option.cloneNode(true)));
+      const chosen = this.#full !== undefined && (this.#host.read !== "" || focused);
+      opener.hidden = chosen || !branches;
+      list.node.hidden = !chosen || !branches;
+    }
+    this.update();
+  }
+
+  update() {
+    const { read, coverage } = this.#host;
+    for (const { list } of this.#controls) list.select.value = read;
+    if (read !== DEFENDED || coverage === this.#coverage) return;
+    this.#coverage = coverage;
+    this.#ask.reopen();
+  }
+
+  /** @param {string} value */
+  #choose(value) {
+    // What the defence does is not seen without one.
+    if (value === DEFENDED) this.#host.coverage ||= this.#full?.coverages[0] ?? "";
+    if (value) this.#host.read = value;
+    else this.#host.removeAttribute("read");
+  }
+}
+
+/** @param {FullPlay | undefined} play */
+function offered(play) {
+  const option = (/** @type {string} */ value, /** @type {string} */ word) =>
+    make("option", { value }, `What if: ${word}`);
+  return [
+    option("", "as drawn"),
+    ...(play?.reads ?? []).map(({ path, title }) => option(path, title)),
+    option(DEFENDED, "as the defence plays"),
+  ];
+}
