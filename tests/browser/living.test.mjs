@@ -459,3 +459,19 @@ test("sets that are far away give their pixels back, and have them again when th
     return width(all.at(-1)) > 0 && width(all[0]) === 0;
   });
 });
+
+for (const width of [390, 820]) {
+  test(`what comes after the first picture moves nothing, ${width} wide`, async (t) => {
+    const { page } = await open(t, { body: TAG, viewport: { width, height: 1400 }, wait: false });
+    let release = () => {};
+    const held = new Promise((resolve) => (release = resolve));
+    await page.route(/\/late-/, (route) => held.then(() => route.continue()));
+    await page.reload();
+    await page.evaluate(() => document.querySelector("backcut-set").ready);
+    const height = async () => (await page.locator("backcut-set").boundingBox()).height;
+    const before = await height();
+    release();
+    await refined(page);
+    assert.ok(Math.abs((await height()) - before) <= 1, `${before} ${await height()}`);
+  });
+}

@@ -13,6 +13,7 @@ const CSS = `
 .qr > div { inline-size: min(100%, 320px); margin-block: 6px 10px; }
 .qr svg { display: block; inline-size: 100%; background: #FFF; fill: #000; stroke: none; shape-rendering: crispEdges; forced-color-adjust: none; }
 
+.teach { border-block-end: 1px solid var(--_line); }
 .judged { padding-block: 10px 2px; font-size: 15px; }
 .judged > div, .judged ul { display: grid; gap: 8px; }
 .judged ul { list-style: none; }

@@ -19,7 +19,8 @@ const FACE = FACES.map(([name, stack]) => `--_${name}: var(--backcut-${name}, ${
   " ",
 );
 
-// The empty `::before` holds a line's height while no words are there yet.
+// The empty `::before` holds a line's height while no words are there yet; the margin under the
+// controls, that of a row that comes after the first picture.
 const CSS = `
 :host { ${FACE} ${colours(LIGHT)}
   display: block; box-sizing: border-box; max-inline-size: 800px; margin-inline: auto; color-scheme: light; }
@@ -114,6 +115,7 @@ header .word { min-block-size: 28px; padding: 0; background-size: 100% 4px !impo
 .choice .chevron { position: absolute; inset-inline-end: 10px; pointer-events: none; }
 @media (hover: hover) { button:hover, .choice:hover { text-decoration: underline; text-underline-offset: 3px; } }
 
+.controls:has(+ .key) { margin-block-end: 45px; }
 .key { padding-block-start: 10px; }
 [data-folded]:not([data-more]) .key, .reader:not([data-folded]) .more { display: none; }
 .row:not(.narrow-only) > .more { flex: none; margin-inline-start: auto; padding-inline: 14px; }

@@ -44,7 +44,7 @@ export class Teach {
     { role: "alert", hidden: "" },
     "What this needs did not come. Try again later.",
   );
-  #row = make("div", { class: "row wide-only", role: "group", "aria-label": "Teach" });
+  #row = make("div", { class: "row teach wide-only", role: "group", "aria-label": "Teach" });
   #panels = make("div", { class: "teaching" }, this.#nothing);
   /** What it adds: a row of a wide reader, or words of a narrow one, and what those open. */
   nodes = { row: this.#row, words: /** @type {HTMLElement[]} */ ([]), panels: this.#panels };
