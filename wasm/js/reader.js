@@ -208,12 +208,12 @@ export class Reader {
     this.#late = late;
     this.#sheet = new late.Sheet();
     this.#extras = new late.Extras(this.#host, this.#ask);
-    const { wide, narrow, words, below } = this.#extras.nodes;
+    const { wide, narrow, words, row, below } = this.#extras.nodes;
     this.node.append(this.#sheet.node);
     this.#follow.nodes.row.append(...wide);
     this.#lists.append(...narrow);
     this.#heading.words.prepend(...words);
-    this.#controls.after(below);
+    this.#controls.after(row, below);
     // It stays the last of its row.
     this.#more.parentElement?.append(this.#more);
     this.#extras.take(this.#play);

@@ -16,7 +16,7 @@ export class Extras {
   #share;
   #teach;
   #whatIf;
-  /** What it adds, by where it stands: in the rows of a wide and of a narrow reader, by the title, below. */
+  /** What it adds, by where it stands: in the rows of a wide and of a narrow reader, by the title, as a row of its own, below. */
   nodes;
 
   /** @param {BackcutSet} host @param {Commands} ask */
@@ -38,15 +38,8 @@ export class Extras {
         this.#share.narrow,
         keys.narrow,
       ],
-      below: make(
-        "div",
-        {},
-        this.#teach.nodes.row,
-        this.#teach.nodes.panels,
-        this.#share.node,
-        below,
-        keys.node,
-      ),
+      row: this.#teach.nodes.row,
+      below: make("div", {}, this.#teach.nodes.panels, this.#share.node, below, keys.node),
     };
   }
 
