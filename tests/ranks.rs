@@ -11,7 +11,7 @@ use std::{fs, io};
 /// Rank and modules; a module may import those of a lower rank, never of its own or a higher one.
 const RANKS: &[(u32, &[&str])] = &[
     (0, &["math", "fault"]),
-    (1, &["court", "path", "athlete"]),
+    (1, &["court", "path", "athlete", "voice"]),
     (2, &["set", "guard"]),
     (3, &["document", "motion", "flight"]),
     (4, &["link", "choreography"]),

@@ -75,4 +75,5 @@ pub mod strip;
 pub mod svg;
 pub mod timeline;
 pub mod timing;
+pub mod voice;
 pub mod words;

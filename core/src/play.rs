@@ -16,11 +16,12 @@ use crate::scene::{self, CloseUp, Scene, Staged, StripGeometry, StripView, Verdi
 use crate::set::Read;
 use crate::set::{Coverage, Set};
 #[cfg(feature = "authoring")]
-use crate::strip::Fork;
+use crate::strip::{Fork, ForkTo};
 use crate::strip::{self, Strip};
 use crate::svg::{self, Palette};
 use crate::timeline::Timeline;
 use crate::timing;
+use crate::voice::Voice;
 use crate::words;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -34,6 +35,8 @@ pub struct Options {
     pub level: Option<Level>,
     /// The set on the other side.
     pub mirror: bool,
+    /// In which language and measure it is told.
+    pub voice: Voice,
 }
 
 /// A set that is ready to be looked at.
@@ -60,7 +63,7 @@ pub struct Play {
     court: Court,
     timeline: Timeline,
     strip: Strip,
-    /// Of no particular width: what it shows depends on the set alone.
+    /// Of no particular width: what it shows depends on the set alone; and how it is told.
     view: View,
 }
 
@@ -114,7 +117,10 @@ impl Play {
         let schedule = timing::build(&set, &court)?;
         let timeline = Timeline::build(&set, &court, schedule);
         let strip = strip::build(&timeline, &set);
-        let view = View::of(&timeline, &court, 0.0);
+        let view = View {
+            voice: options.voice,
+            ..View::of(&timeline, &court, 0.0)
+        };
         let play = Self {
             set,
             court,
@@ -146,7 +152,7 @@ impl Play {
             waiting.extend(left.filter(|fork| t.is_some_and(|t| fork.t < t)));
             waiting.extend(t.map(|t| Fork {
                 t,
-                title: String::from(words::as_drawn()),
+                to: ForkTo::Drawn,
             }));
             forks.extend(t);
             line = line.fork(&read, &self.court)?;
@@ -154,7 +160,10 @@ impl Play {
         let (set, timeline, dropped) = line.into_parts();
         let play = Self {
             strip: strip::build(&timeline, &set),
-            view: View::of(&timeline, &self.court, 0.0),
+            view: View {
+                voice: self.voice(),
+                ..View::of(&timeline, &self.court, 0.0)
+            },
             court: self.court,
             set,
             timeline,
@@ -180,6 +189,17 @@ impl Play {
     #[must_use]
     pub fn fork_instant(&self, read: &Read) -> Option<f64> {
         branch::fork_instant(&self.set, &self.timeline, read)
+    }
+
+    /// In which language and measure this set is told.
+    #[must_use]
+    pub fn voice(&self) -> Voice {
+        self.view.voice
+    }
+
+    /// From now on it is told like this; nothing is laid or timed anew.
+    pub fn speak(&mut self, voice: Voice) {
+        self.view.voice = voice;
     }
 
     /// What was written, with the options laid over it.
@@ -237,7 +257,7 @@ impl Play {
     /// The name of a beat, counted from 0.
     #[must_use]
     pub fn beat_title(&self, beat: usize) -> String {
-        words::beat_title(&self.set, beat)
+        words::beat_title(&self.set, beat, self.voice())
     }
 
     /// The author's own words for a beat, counted from 0; empty where there are none.
@@ -250,27 +270,32 @@ impl Play {
     /// What happens in a beat: the author's words, else generated ones.
     #[must_use]
     pub fn caption(&self, beat: usize) -> String {
-        words::beat(&self.set, Some(&self.timeline), beat)
+        words::beat(&self.set, Some(&self.timeline), beat, self.voice())
     }
 
     /// The instant `t` in words, for those who cannot see it.
     #[must_use]
     pub fn describe(&self, t: f64) -> String {
-        words::describe(&self.timeline, &self.set, t)
+        words::describe(&self.timeline, &self.set, t, self.voice())
     }
 
     /// The same against five: also who is nearest to the ball.
     #[must_use]
     pub fn describe_against(&self, defence: &Defence, t: f64) -> String {
         let mut out = self.describe(t);
-        out.push_str(&words::guarded(&self.timeline, defence, &self.set, t));
+        let voice = self.voice();
+        let guarded = words::guarded(&self.timeline, defence, &self.set, t, voice);
+        if !guarded.is_empty() {
+            out.push(' ');
+            out.push_str(&guarded);
+        }
         out
     }
 
     /// What to keep an eye on when this set is taught; the supervising coach decides.
     #[must_use]
     pub fn cautions(&self) -> Vec<&'static str> {
-        words::cautions(&self.set)
+        words::cautions(&self.set, self.voice())
     }
 
     // --- judged ----------------------------------------------------------------------------
@@ -310,13 +335,13 @@ impl Play {
     /// A finding in a sentence or two.
     #[must_use]
     pub fn finding(&self, finding: &Finding) -> String {
-        words::finding(finding, &self.set)
+        words::finding(finding, &self.set, self.voice())
     }
 
     /// Its cure in words, with the price.
     #[must_use]
     pub fn cure(&self, finding: &Finding) -> Option<String> {
-        words::cure(finding, &self.set)
+        words::cure(finding, &self.set, self.voice())
     }
 
     // --- in pictures -----------------------------------------------------------------------
@@ -386,7 +411,7 @@ impl Play {
     /// The key of the marks this set uses.
     #[must_use]
     pub fn key_scene(&self, width_px: f64) -> Scene {
-        scene::key(&self.set, width_px)
+        scene::key(&self.set, width_px, self.voice())
     }
 
     /// A picture of the instant `t` as a standalone SVG, with what is known beyond the set.
@@ -417,7 +442,7 @@ fn reads_of<'a>(set: &'a Set, timeline: &'a Timeline) -> impl Iterator<Item = Fo
     let fork = |(index, read): (usize, &Read)| {
         branch::fork_instant(set, timeline, read).map(|t| Fork {
             t,
-            title: words::read_title(read, index),
+            to: ForkTo::Read(index, read.title.clone()),
         })
     };
     set.reads.iter().enumerate().filter_map(fork)

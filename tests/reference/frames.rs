@@ -386,6 +386,7 @@ fn a_mirrored_set_moves_in_mirrored_frames_on_every_court_and_level() {
                         court: Some(court),
                         level: Some(level),
                         mirror,
+                        ..Options::default()
                     };
                     Play::open(&text, &options)
                         .unwrap_or_else(|f| panic!("{name} {court:?} {level:?}: {f}"))

@@ -54,7 +54,8 @@ impl Play {
     #[wasm_bindgen(js_name = coverageTitle)]
     #[must_use]
     pub fn coverage_title(&self, name: &str) -> String {
-        Coverage::parse(name).map_or("", words::coverage).to_owned()
+        let title = |c| words::coverage(c, self.core.voice());
+        Coverage::parse(name).map_or("", title).to_owned()
     }
 
     /// The coverage that the file asks for; nothing where it asks for none.
@@ -112,7 +113,7 @@ impl Play {
     #[must_use]
     pub fn look_on(&self, t: f64) -> Option<String> {
         let look = self.judged.looks.iter().find(|l| l.is_on(t));
-        look.map(|l| words::look(l, self.core.set()))
+        look.map(|l| words::look(l, self.core.set(), self.core.voice()))
     }
 
     /// The looks against another coverage, by name: one row of the outcome table. What is on the
@@ -194,6 +195,8 @@ impl Play {
 
     fn told(&self, l: &Look) -> JsValue {
         let object = Object::new();
+        let voice = self.core.voice();
+        let openness = words::openness(l.openness(), voice);
         set(&object, "t", l.t.into());
         set(&object, "who", l.who.number().into());
         set(&object, "chance", l.chance.name().into());
@@ -201,10 +204,14 @@ impl Play {
         set(&object, "open", l.open.into());
         set(&object, "needs", l.needs.into());
         set(&object, "lane", l.lane.into());
-        set(&object, "openness", words::openness(l.openness()).into());
+        set(&object, "openness", openness.into());
         set(&object, "contested", l.contested().into());
-        set(&object, "title", words::chance(l).into());
-        set(&object, "text", words::look(l, self.core.set()).into());
+        set(&object, "title", words::chance(l, voice).into());
+        set(
+            &object,
+            "text",
+            words::look(l, self.core.set(), voice).into(),
+        );
         object.into()
     }
 }

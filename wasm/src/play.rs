@@ -18,6 +18,7 @@ use backcut::play::{Options, Play as Core};
 use backcut::scene::{self, CloseUp, Item, Scene, StripView, View};
 use backcut::set::PlayerId;
 use backcut::timeline::Frame;
+use backcut::voice::Voice;
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 use web_sys::CanvasRenderingContext2d as Context;
@@ -254,6 +255,7 @@ impl Play {
     ) {
         let view = StripView {
             holds_up: self.judged.holds_up(),
+            voice: self.core.voice(),
             ..strip_view(width, Some(beat), follow, folded, to_come)
         };
         let verdict = self.judged.verdict();
@@ -354,6 +356,7 @@ fn options(court: Option<&str>, level: Option<&str>, mirror: bool) -> Result<Opt
         court: rules,
         level: athletes,
         mirror,
+        voice: Voice::default(),
     })
 }
 
@@ -366,6 +369,7 @@ fn strip_view(
 ) -> StripView {
     StripView {
         width_px,
+        voice: Voice::default(),
         follow: mask(follow),
         folded,
         beat,

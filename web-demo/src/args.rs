@@ -9,6 +9,7 @@ use backcut::athlete::Level;
 use backcut::court::RuleSet;
 use backcut::link::View;
 use backcut::set::Coverage;
+use backcut::voice::Voice;
 use lexopt::prelude::{Long, Short, Value};
 use option::{Asked, Given, option};
 use std::ffi::OsString;
@@ -32,6 +33,8 @@ pub(crate) struct Overrides {
     pub(crate) level: Option<Level>,
     /// Left and right exchanged.
     pub(crate) mirror: bool,
+    /// In which language and measure sets are told.
+    pub(crate) voice: Voice,
     /// The reads taken, each counted from 1; 0 ends the path. Deeper than files can nest them.
     pub(crate) read: [u16; 16],
 }
@@ -233,7 +236,10 @@ where
             *slot = *number;
         }
     }
-    let overrides = given.overrides;
+    let overrides = Overrides {
+        voice: Voice::new(given.lang.as_deref().unwrap_or_default(), given.units),
+        ..given.overrides
+    };
     let command = command(&name, &mut given)?;
     if let Some(extra) = given.seen.iter().find(|o| !allowed.contains(o)) {
         return Err(format!("backcut {name} does not take {extra}"));

@@ -95,6 +95,7 @@ impl Overrides {
             court: self.court,
             level: self.level,
             mirror: self.mirror,
+            voice: self.voice,
         }
     }
 }

@@ -5,6 +5,7 @@ use crate::args::{Overrides, Source};
 use backcut::looks::{Look, Outcome};
 use backcut::play::Play;
 use backcut::set::Coverage;
+use backcut::voice::Voice;
 use backcut::words;
 use serde::Serialize;
 use std::io::{self, Write};
@@ -30,7 +31,7 @@ pub(crate) fn run(
         None => play.outcomes(),
     };
     if json {
-        let rows: Vec<Row> = outcomes.iter().map(row).collect();
+        let rows: Vec<Row> = outcomes.iter().map(|o| row(o, play.voice())).collect();
         serde_json::to_writer(&mut *out, &Table { outcomes: rows })?;
         out.write_all(b"\n")?;
     } else {
@@ -68,15 +69,15 @@ struct Cell {
     lane: Option<f64>,
 }
 
-fn row(outcome: &Outcome) -> Row {
+fn row(outcome: &Outcome, voice: Voice) -> Row {
     Row {
         coverage: outcome.coverage.name(),
         written: outcome.written,
-        looks: outcome.looks.iter().map(cell).collect(),
+        looks: outcome.looks.iter().map(|l| cell(l, voice)).collect(),
     }
 }
 
-fn cell(look: &Look) -> Cell {
+fn cell(look: &Look, voice: Voice) -> Cell {
     Cell {
         action: format!(
             "{}.{}",
@@ -89,7 +90,7 @@ fn cell(look: &Look) -> Cell {
         x: look.at.x,
         y: look.at.y,
         separation: look.separation,
-        openness: words::openness(look.openness()),
+        openness: words::openness(look.openness(), voice),
         contested: look.contested(),
         nearest: look.nearest.map(|p| format!("X{}", p.number())),
         open: look.open,

@@ -6,6 +6,8 @@ use backcut::branch::Dropped;
 use backcut::play::{Branched, Play};
 use backcut::set::{Edge, Mark, Set, SetPlace, Target};
 use backcut::timeline::{TieEnd, TimedAction, Timeline};
+use backcut::voice::Voice;
+use backcut::words;
 use serde::ser::SerializeMap;
 use serde::{Serialize, Serializer};
 use std::io::{self, Write};
@@ -224,7 +226,7 @@ fn write_table(out: &mut dyn Write, play: &Play) -> io::Result<()> {
     let does: Vec<String> = timeline
         .actions()
         .iter()
-        .map(|row| does(set, row))
+        .map(|row| does(set, row, play.voice()))
         .collect();
     let width = does
         .iter()
@@ -262,11 +264,9 @@ fn write_table(out: &mut dyn Write, play: &Play) -> io::Result<()> {
 }
 
 /// What a row does in a few words: `pass to 2`, `pin-down for 3`, `cut to top "loud"`.
-fn does(set: &Set, row: &TimedAction) -> String {
-    let mut words = row
-        .kind
-        .map_or(row.verb.name(), backcut::words::kind)
-        .to_owned();
+fn does(set: &Set, row: &TimedAction, voice: Voice) -> String {
+    let plain = || row.verb.name().to_owned();
+    let mut words = row.kind.map_or_else(plain, |k| words::kind(k, voice));
     let Some(action) = set.action(row.id) else {
         return words;
     };

@@ -220,7 +220,7 @@ pub(super) fn draw(
     people(&inner, verdict, t, out);
     out.push(Item::Unclip);
     out.stroke(rect(area), Role::Soft, 1.0);
-    court::half_metre(close.ruler, SCALE, out);
+    court::scale_bar(close.ruler, SCALE, trails.view.voice, out);
 }
 
 /// Four corner marks, 5 px a leg.

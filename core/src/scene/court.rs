@@ -5,6 +5,8 @@ use super::view::{Camera, View};
 use super::{Anchor, Item, Role, Scene, TextStyle};
 use crate::court::{Court, LineRole};
 use crate::math::{BezPath, Point};
+use crate::voice::Voice;
+use crate::words;
 use alloc::vec::Vec;
 
 /// Metre marks lie so far outside the court, metres.
@@ -25,7 +27,7 @@ pub fn court(court: &Court, view: &View) -> Scene {
     ruler(court, view, &camera, &mut out.items);
     if view.look_at.is_some() {
         let corner = Point::new(out.width - 8.0, out.height - 9.0);
-        half_metre(corner, camera.scale, &mut out.items);
+        scale_bar(corner, camera.scale, view.voice, &mut out.items);
     }
     out
 }
@@ -76,14 +78,15 @@ fn ruler(court: &Court, view: &View, camera: &Camera, out: &mut Vec<Item>) {
     out.stroke(inked, Role::Soft, (RULER_WIDTH * camera.scale).max(1.9));
 }
 
-/// A bar that says how long half a metre is, ending at `right`.
-pub(super) fn half_metre(right: Point, scale: f64, out: &mut Vec<Item>) {
-    let left = Point::new(right.x - 0.5 * scale, right.y);
+/// A bar that says how long half a metre is, or two feet, ending at `right`.
+pub(super) fn scale_bar(right: Point, scale: f64, voice: Voice, out: &mut Vec<Item>) {
+    let (metres, text) = words::scale_bar(voice);
+    let left = Point::new(right.x - metres * scale, right.y);
     out.stroke(lines(&[left, right]), Role::Soft, 3.0);
     let style = TextStyle {
         halo: Some(Role::Paper),
         ..sans(11.0, false, Anchor::End)
     };
     let at = Point::new(left.x - 4.0, left.y + 4.0);
-    out.text(at, "0.5 m".into(), Role::Soft, style);
+    out.text(at, text, Role::Soft, style);
 }

@@ -43,7 +43,7 @@ pub(super) fn look(
     let Some(along) = direction(b - a) else {
         return;
     };
-    let text = words::distance(look.separation, stage.set.court);
+    let text = words::distance(look.separation, stage.set.court, stage.voice);
     let across = Vec2::new(-along.y, along.x);
     let wide = text_width(&text, SIZE, true);
     let layouts = OFFSETS.map(|off| {

@@ -6,6 +6,8 @@ use super::shape::{Draw, disc, sans};
 use super::{Anchor, Item, Role, StripGeometry};
 use crate::math::{BezPath, Point};
 use crate::strip::Fork;
+use crate::voice::Voice;
+use crate::words;
 use alloc::vec::Vec;
 
 /// Room over the beats' names, pixels.
@@ -22,7 +24,12 @@ const SHORT: f64 = 6.0;
 const LEAST: f64 = 48.0;
 
 /// Draws `forks`, which are in time order. Of some that are too near to be read the first is named.
-pub(super) fn forks(forks: &[Fork], geometry: &StripGeometry, out: &mut Vec<Item>) {
+pub(super) fn forks(
+    forks: &[Fork],
+    geometry: &StripGeometry,
+    voice: Voice,
+    out: &mut Vec<Item>,
+) {
     let mut free = geometry.left - LEAST;
     for (i, fork) in forks.iter().enumerate() {
         let x = geometry.x(fork.t);
@@ -30,7 +37,7 @@ pub(super) fn forks(forks: &[Fork], geometry: &StripGeometry, out: &mut Vec<Item
         let end = next.fold(geometry.right, |end, at| {
             if at >= x + LEAST { end.min(at) } else { end }
         });
-        let name = fitted(&fork.title, NAME, false, end - x - TURN - 8.0);
+        let name = fitted(&words::fork(fork, voice), NAME, false, end - x - TURN - 8.0);
         if x < free + LEAST || name.is_empty() {
             stem(x, geometry.header - SHORT, geometry, out);
             continue;
@@ -61,6 +68,7 @@ fn stem(x: f64, level: f64, geometry: &StripGeometry, out: &mut Vec<Item>) {
 mod tests {
     use super::*;
     use crate::scene::measure::text_width;
+    use crate::strip::ForkTo;
 
     fn drawn(instants: &[f64]) -> (Vec<(f64, f64)>, usize) {
         let geometry = StripGeometry {
@@ -72,11 +80,11 @@ mod tests {
         };
         let fork = |t: &f64| Fork {
             t: *t,
-            title: "X5 steps out and leaves the ring".into(),
+            to: ForkTo::Read(0, Some("X5 steps out and leaves the ring".into())),
         };
         let list: Vec<Fork> = instants.iter().map(fork).collect();
         let mut items = Vec::new();
-        forks(&list, &geometry, &mut items);
+        forks(&list, &geometry, Voice::ENGLISH, &mut items);
         let names = items.iter().filter_map(|item| match item {
             Item::Text { at, text, .. } => Some((at.x, at.x + text_width(text, NAME, false))),
             _ => None,

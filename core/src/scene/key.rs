@@ -6,6 +6,8 @@ use super::way::{Wave, Way};
 use super::{Anchor, Dash, Item, Role, Scene, mark};
 use crate::math::{BezPath, Point, Vec2};
 use crate::set::{Set, Verb};
+use crate::voice::messages::key as word;
+use crate::voice::{Text, Voice};
 use alloc::vec::Vec;
 
 const SAMPLE: f64 = 30.0;
@@ -13,14 +15,14 @@ const LINE: f64 = 24.0;
 const SIZE: f64 = 13.0;
 
 /// What the key can show, in its order.
-const ENTRIES: [(Entry, &str); 7] = [
-    (Entry::Mark(Verb::Cut), "cut"),
-    (Entry::Mark(Verb::Pass), "pass"),
-    (Entry::Mark(Verb::Dribble), "dribble"),
-    (Entry::Mark(Verb::Screen), "screen"),
-    (Entry::Mark(Verb::Handoff), "hand-off"),
-    (Entry::Mark(Verb::Shot), "shot"),
-    (Entry::Waits, "waits"),
+const ENTRIES: [(Entry, Text); 7] = [
+    (Entry::Mark(Verb::Cut), word::CUT),
+    (Entry::Mark(Verb::Pass), word::PASS),
+    (Entry::Mark(Verb::Dribble), word::DRIBBLE),
+    (Entry::Mark(Verb::Screen), word::SCREEN),
+    (Entry::Mark(Verb::Handoff), word::HANDOFF),
+    (Entry::Mark(Verb::Shot), word::SHOT),
+    (Entry::Waits, word::WAITS),
 ];
 
 #[derive(Clone, Copy, PartialEq)]
@@ -31,14 +33,14 @@ enum Entry {
 
 /// The marks that `set` uses with their words, `width_px` wide and as many lines as that needs.
 #[must_use]
-pub fn key(set: &Set, width_px: f64) -> Scene {
+pub fn key(set: &Set, width_px: f64, voice: Voice) -> Scene {
     let mut out = Scene {
         width: width_px,
         height: LINE,
         items: Vec::new(),
     };
     let (mut x, mut y) = (1.0, 0.5 * LINE);
-    for (entry, word) in ENTRIES {
+    for (entry, text) in ENTRIES {
         let used = match entry {
             Entry::Mark(verb) => set.actions().any(|(_, a)| a.verb == verb),
             // Whoever uses a screen waits for it.
@@ -49,6 +51,7 @@ pub fn key(set: &Set, width_px: f64) -> Scene {
         if !used {
             continue;
         }
+        let word = voice.word(text);
         let wide = SAMPLE + 7.0 + text_width(word, SIZE, false);
         if x > 1.0 && x + wide > width_px {
             (x, y) = (1.0, y + LINE);

@@ -67,7 +67,7 @@ fn open(
     let (Some(shot), Some(y)) = (shot, geometry.row(look.who)) else {
         return;
     };
-    let text = words::open(look);
+    let text = words::open(look, view.voice);
     let behind = geometry.x(shot.end).max(geometry.x(shot.start) + 14.0) + GAP;
     let fits = behind + text_width(&text, SIZE, true) <= geometry.right;
     let (x, anchor) = if fits {

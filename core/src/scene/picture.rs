@@ -96,6 +96,7 @@ fn stage<'a>(trails: &'a Trails<'_>, t: f64) -> Stage<'a> {
         set: trails.set,
         camera: &trails.camera,
         t,
+        voice: trails.view.voice,
     }
 }
 

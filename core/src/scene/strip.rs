@@ -10,6 +10,8 @@ use super::{Anchor, Area, Dash, Item, Role, Scene, Verdict};
 use crate::math::{BezPath, Listed, Point, push_decimal};
 use crate::set::PlayerId;
 use crate::strip::{BallBit, BallRow, Slur, Strip};
+use crate::voice::Voice;
+use crate::words;
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -53,6 +55,8 @@ pub struct StripView {
     /// In the lighter colours of what is to come. The page lays both over each other and cuts
     /// them at the playhead, which it draws itself.
     pub to_come: bool,
+    /// How what is written in it is told.
+    pub voice: Voice,
 }
 
 /// A row's place.
@@ -150,7 +154,7 @@ pub fn strip(strip: &Strip, verdict: Option<&Verdict<'_>>, view: &StripView) -> 
     };
     let mut items = score.items();
     #[cfg(feature = "authoring")]
-    fork::forks(&strip.forks, &geometry, &mut items);
+    fork::forks(&strip.forks, &geometry, view.voice, &mut items);
     if let Some(verdict) = verdict {
         verdict.in_strip(strip, &geometry, view, &mut items);
     }
@@ -270,7 +274,9 @@ impl Score<'_> {
         for (i, band) in self.strip.bands.iter().enumerate() {
             let now = self.view.beat == Some(i);
             let room = g.x(band.end) - g.x(band.start) - 8.0;
-            let name = fitted(&band.title, 13.0, now, room);
+            let title = band.title.clone();
+            let title = title.unwrap_or_else(|| words::nth_beat(i, self.view.voice));
+            let name = fitted(&title, 13.0, now, room);
             if !name.is_empty() {
                 let role = if now { Role::Ink } else { Role::Soft };
                 let at = Point::new(g.x(band.start) + 7.0, g.header - 10.3);

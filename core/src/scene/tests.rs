@@ -2,6 +2,7 @@ use super::fixture::{Played, breakwater, p, turnstile};
 use super::*;
 use crate::math::{BezPath, PathEl, Point, distance};
 use crate::set::{Edge, Verb};
+use crate::voice::{Units, Voice};
 use alloc::vec::Vec;
 use proptest::prelude::*;
 
@@ -247,13 +248,34 @@ fn what_is_past_and_to_come_lie_in_the_same_places() {
 }
 
 #[test]
+fn a_beat_without_a_name_is_counted() {
+    let mut played = turnstile();
+    played.set.beats[1].title = None;
+    let data = crate::strip::build(&played.timeline, &played.set);
+    let named = |voice: Voice| {
+        let view = StripView {
+            width_px: 720.0,
+            voice,
+            ..StripView::default()
+        };
+        let named = |name: &str| {
+            let is = |i: &Item| matches!(i, Item::Text { text, .. } if text == name);
+            strip(&data, None, &view).items.iter().any(is)
+        };
+        (named("Beat 2"), named("Fase 2"))
+    };
+    assert_eq!(named(Voice::ENGLISH), (true, false));
+    assert_eq!(named(Voice::new("es", Units::Courts)), (false, true));
+}
+
+#[test]
 fn the_key_shows_only_marks_that_the_set_uses() {
     let words = |played: &Played| {
         let text = |i: &Item| match i {
             Item::Text { text, .. } => Some(text.clone()),
             _ => None,
         };
-        key(&played.set, 300.0)
+        key(&played.set, 300.0, Voice::ENGLISH)
             .items
             .iter()
             .filter_map(text)

@@ -11,6 +11,7 @@ use crate::looks::Look;
 use crate::math::{BezPath, Listed, Point, unit};
 use crate::set::{PlayerId, Set};
 use crate::timeline::{MoverState, Timeline};
+use crate::voice::Voice;
 use alloc::string::String;
 use alloc::vec::Vec;
 use core::f64::consts::TAU;
@@ -107,6 +108,7 @@ pub(super) struct Stage<'a> {
     pub(super) set: &'a Set,
     pub(super) camera: &'a Camera,
     pub(super) t: f64,
+    pub(super) voice: Voice,
 }
 
 impl Verdict<'_> {
@@ -341,7 +343,7 @@ mod tests {
             .iter()
             .rfind(|l| l.chance == crate::looks::Chance::Finish);
         assert!(
-            texts.contains(&crate::words::open(shot.unwrap()).as_str()),
+            texts.contains(&crate::words::open(shot.unwrap(), Voice::default()).as_str()),
             "{texts:?}"
         );
         assert!(texts.contains(&"a"));
@@ -351,14 +353,26 @@ mod tests {
     fn who_cannot_see_it_hears_who_is_nearest_to_the_ball() {
         let played = turnstile();
         let (defence, _) = simulated(&played);
-        let told = crate::words::guarded(&played.timeline, &defence, &played.set, 1.0);
+        let told = crate::words::guarded(
+            &played.timeline,
+            &defence,
+            &played.set,
+            1.0,
+            Voice::default(),
+        );
         assert!(
             told.starts_with(" X1 is ") && told.ends_with(" m from the ball."),
             "{told}"
         );
         let flight = played.time(1, crate::set::Verb::Pass, 0, crate::set::Edge::Release) + 0.1;
         assert_eq!(
-            crate::words::guarded(&played.timeline, &defence, &played.set, flight),
+            crate::words::guarded(
+                &played.timeline,
+                &defence,
+                &played.set,
+                flight,
+                Voice::default()
+            ),
             ""
         );
     }

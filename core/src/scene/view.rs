@@ -5,6 +5,7 @@ use crate::court::Court;
 use crate::math::{BezPath, PathEl, Point};
 use crate::set::PlayerId;
 use crate::timeline::Timeline;
+use crate::voice::Voice;
 
 /// From this width on, trails are drawn in the wider of two pens, CSS pixels.
 const WIDE_PX: f64 = 540.0;
@@ -34,6 +35,8 @@ pub struct View {
     pub inset: bool,
     /// Fills the picture with what a close-up shows around this place, at true scale.
     pub look_at: Option<Point>,
+    /// How what is written in it is told.
+    pub voice: Voice,
 }
 
 impl View {
@@ -49,6 +52,7 @@ impl View {
             show_trails: true,
             inset: true,
             look_at: None,
+            voice: Voice::default(),
         }
     }
 

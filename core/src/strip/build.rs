@@ -1,10 +1,9 @@
 //! From timeline to strip.
 
 use super::{Band, Row, Slur, Strip, ball, row};
-use crate::math::{Listed, push_decimal};
+use crate::math::Listed;
 use crate::set::Set;
 use crate::timeline::{TieEnd, TimedAction, TimedTie, Timeline};
-use alloc::string::String;
 use alloc::vec::Vec;
 
 /// Two instants this near are one to the eye; a tie that holds nothing up is looser than that.
@@ -36,19 +35,11 @@ fn bands(timeline: &Timeline, set: &Set) -> Vec<Band> {
     timeline
         .beats()
         .iter()
-        .zip(set.beats.iter().map(|b| b.title.as_deref()))
-        .zip(1u16..)
-        .map(|((times, title), n)| Band {
+        .zip(&set.beats)
+        .map(|(times, beat)| Band {
             start: times.start,
             end: times.end,
-            title: title.map_or_else(
-                || {
-                    let mut s = String::from("Beat ");
-                    push_decimal(&mut s, f64::from(n), 0);
-                    s
-                },
-                String::from,
-            ),
+            title: beat.title.clone(),
         })
         .listed()
 }

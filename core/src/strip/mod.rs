@@ -37,8 +37,18 @@ pub struct Strip {
 pub struct Fork {
     /// When, seconds.
     pub t: f64,
-    /// What waits there: a branch that is not shown.
-    pub title: String,
+    /// What waits there: a line that is not shown.
+    pub to: ForkTo,
+}
+
+/// A line that is not shown.
+#[cfg(feature = "authoring")]
+#[derive(Clone, Debug, PartialEq)]
+pub enum ForkTo {
+    /// The one that no read leaves, or the one this was left for.
+    Drawn,
+    /// That of a read, counted from 0, with its name where the author gave one.
+    Read(usize, Option<String>),
 }
 
 /// A beat.
@@ -48,8 +58,8 @@ pub struct Band {
     pub start: f64,
     /// Seconds.
     pub end: f64,
-    /// Its name; `Beat 2` where the author gave none.
-    pub title: String,
+    /// Its name, where the author gave one.
+    pub title: Option<String>,
 }
 
 /// What one player does.

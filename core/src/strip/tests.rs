@@ -152,10 +152,3 @@ fn ties_within_a_row_and_loose_ones_nobody_wrote_are_not_drawn() {
     assert!(drawn(tie(end(1, 1.0), end(2, 1.6), true)));
     assert!(!drawn(tie(end(0, 1.0), end(3, 1.2), true)));
 }
-
-#[test]
-fn a_beat_without_a_name_is_counted() {
-    let mut played = turnstile();
-    played.set.beats[1].title = None;
-    assert_eq!(built(&played).bands[1].title, "Beat 2");
-}

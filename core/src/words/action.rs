@@ -1,13 +1,13 @@
 //! One action as one sentence.
 
-use super::phrases::{self, fill};
 use super::place::Told;
-use super::{names, tie};
-use crate::athlete::Pace;
+use super::{count, names, phrases, tie};
 use crate::court::Court;
 use crate::math::Point;
 use crate::set::{Action, ActionId, Edge, Kind, OffSide, PlayerId, Set, Target, Verb, Via};
 use crate::timeline::{TimedAction, Timeline};
+use crate::voice::messages::action as m;
+use crate::voice::{Message, Voice};
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -17,7 +17,7 @@ const RUNNING: f64 = 2.0;
 /// The sentence of an action; the author's words where they wrote some. With a timeline it also
 /// says who waits, and where a pass is caught. Empty where the set has no such action.
 #[must_use]
-pub fn action(set: &Set, timeline: Option<&Timeline>, id: ActionId) -> String {
+pub fn action(set: &Set, timeline: Option<&Timeline>, id: ActionId, voice: Voice) -> String {
     let Some(action) = set.action(id) else {
         return String::new();
     };
@@ -30,17 +30,23 @@ pub fn action(set: &Set, timeline: Option<&Timeline>, id: ActionId) -> String {
         action,
         timed: timeline.and_then(|t| t.actions().iter().find(|a| a.id == id)),
         timeline,
+        voice,
     };
     let mut out = teller.sentence();
-    out.push_str(&tie::clause(set, action));
+    out.push_str(&tie::clause(set, action, voice));
     out.push('.');
     out
 }
 
 /// What a kind of action is called: the trade's word, or a plain one where that carries a name.
 #[must_use]
-pub fn kind(kind: Kind) -> &'static str {
-    phrases::kind(kind)
+pub fn kind(kind: Kind, voice: Voice) -> String {
+    voice.form(phrases::kind(kind), "", &[])
+}
+
+/// The same with its article: `a pin-down`.
+pub(super) fn a_kind(kind: Kind, voice: Voice) -> String {
+    voice.form(phrases::kind(kind), "a", &[])
 }
 
 struct Teller<'a> {
@@ -49,118 +55,115 @@ struct Teller<'a> {
     action: &'a Action,
     timed: Option<&'a TimedAction>,
     timeline: Option<&'a Timeline>,
+    voice: Voice,
 }
 
 impl Teller<'_> {
     fn sentence(&self) -> String {
-        let a = self.action;
-        let who = names(a.who.iter().copied());
-        let several = usize::from(a.who.len() > 1);
-        let whom = a.receiver().map(|p| names([p])).unwrap_or_default();
-        let one_of = |verbs: [&'static str; 2]| verbs.get(several).copied().unwrap_or_default();
+        let (a, voice) = (self.action, self.voice);
+        let who = names(a.who.iter().copied(), voice);
+        let several = count(a.who.len());
+        let whom = a.receiver().map(|p| names([p], voice)).unwrap_or_default();
+        let by_count = |message| voice.fill(message, &[("count", &several)]);
         match a.verb {
             Verb::Cut | Verb::Dribble => self.moves(&who),
             Verb::Screen => {
-                let what = with_article(a.kind.map_or(phrases::SCREEN, phrases::kind));
-                let mut out = fill(one_of(phrases::SETS), &[("who", &who), ("what", &what)]);
-                if !a.for_whom.is_empty() {
-                    let whom = names(a.for_whom.iter().copied());
-                    out.push_str(&fill(phrases::FOR, &[("whom", &whom)]));
-                }
-                out.push_str(&self.located());
-                out
-            }
-            Verb::Pass => {
-                let verb = a.kind.map_or_else(|| String::from(phrases::PASSES), pass);
+                let plain = || voice.form(m::SCREEN, "a", &[]);
                 let parts = [
                     ("who", who.as_str()),
-                    ("verb", &verb),
+                    ("count", &several),
+                    ("what", &a.kind.map_or_else(plain, |k| a_kind(k, voice))),
+                    ("for", &self.for_whom()),
+                    ("where", &self.located()),
+                ];
+                voice.fill(m::SETS, &parts)
+            }
+            Verb::Pass => {
+                let plain = || String::from(voice.word(m::PASSES));
+                let parts = [
+                    ("who", who.as_str()),
+                    ("verb", &a.kind.map_or_else(plain, |k| pass(k, voice))),
                     ("whom", &whom),
                     ("where", &self.caught()),
                 ];
-                fill(phrases::PASS_TO, &parts)
+                voice.fill(m::PASS_TO, &parts)
             }
             Verb::Handoff => {
                 let keeps = a.kind == Some(Kind::Keep);
-                let template = if keeps {
-                    phrases::KEEPS
-                } else {
-                    phrases::HAND_OFF
-                };
+                let message = if keeps { m::KEEPS } else { m::HANDS_OFF };
                 let parts = [
                     ("who", who.as_str()),
                     ("whom", &whom),
                     ("where", &self.located()),
                 ];
-                fill(template, &parts)
+                voice.fill(message, &parts)
             }
-            Verb::Shot => said(&who, phrases::shot_verb(a.kind)),
-            Verb::Hold => said(&who, one_of(phrases::hold_verb(a.kind))),
+            Verb::Shot => self.said(&who, voice.word(phrases::shoots(a.kind))),
+            Verb::Hold => self.said(&who, &by_count(phrases::holds(a.kind))),
             Verb::Fake => {
-                let mut out = said(&who, one_of(phrases::fake_verb(a.kind, a.of)));
+                let mut what = by_count(phrases::fakes(a.kind, a.of));
                 if !whom.is_empty() {
-                    out.push_str(&fill(phrases::AT_WHOM, &[("whom", &whom)]));
+                    what.push(' ');
+                    what.push_str(&voice.fill(m::TO_WHOM, &[("whom", &whom)]));
                 }
-                out
+                self.said(&who, &what)
             }
         }
     }
 
     fn moves(&self, who: &str) -> String {
-        let a = self.action;
-        let mut rest = self.verb();
+        let (a, voice) = (self.action, self.voice);
         let screeners = self.screeners();
-        let told = names(screeners.iter().copied());
+        let told = names(screeners.iter().copied(), voice);
         let gate = self.gate(&screeners);
-        if !screeners.is_empty() {
-            let template = match (gate, a.side) {
-                (true, Some(OffSide::Left)) => phrases::ROUND_LEFT,
-                (true, Some(OffSide::Right)) => phrases::ROUND_RIGHT,
-                (true, _) => phrases::BETWEEN,
-                (false, _) => phrases::OFF,
-            };
-            rest.push_str(&fill(template, &[("screeners", &told)]));
-        }
-        if let Some(Target::Place(place)) = &a.to {
-            rest.push_str(&Told::written(place, &self.court).whither());
-        }
+        let to = match &a.to {
+            Some(Target::Place(place)) => Told::written(place, &self.court).whither(voice),
+            _ => String::new(),
+        };
+        let off = if screeners.is_empty() {
+            String::new()
+        } else {
+            let parts = [
+                ("screeners", told.as_str()),
+                ("count", &count(screeners.len())),
+            ];
+            voice.fill(self.off(gate), &parts)
+        };
+        let rest = voice.fill(
+            m::WAY,
+            &[("verb", &self.verb()), ("off", &off), ("to", &to)],
+        );
         let waits = self.timed.is_some_and(|t| !t.waits.is_empty());
-        let first = screeners.first().map(|p| names([*p])).unwrap_or_default();
-        match (waits && !screeners.is_empty(), gate) {
-            (true, true) => fill(
-                phrases::WAITS_FOR_GATE,
+        let first = screeners.first().map(|p| names([*p], voice));
+        match (first.filter(|_| waits), gate) {
+            (Some(_), true) => voice.fill(
+                m::WAITS_FOR_GATE,
                 &[("who", who), ("screeners", &told), ("rest", &rest)],
             ),
-            (true, false) => fill(
-                phrases::WAITS_FOR_FEET,
+            (Some(first), false) => voice.fill(
+                m::WAITS_FOR_FEET,
                 &[("who", who), ("screener", &first), ("rest", &rest)],
             ),
-            (false, _) => said(who, &rest),
+            (None, _) => self.said(who, &rest),
+        }
+    }
+
+    /// How screeners are used.
+    fn off(&self, gate: bool) -> Message {
+        match (gate, self.action.side) {
+            (true, Some(OffSide::Left)) => m::ROUND_LEFT,
+            (true, Some(OffSide::Right)) => m::ROUND_RIGHT,
+            (true, _) => m::BETWEEN,
+            (false, _) => m::OFF,
         }
     }
 
     fn verb(&self) -> String {
-        let a = self.action;
-        if let Some(kind) = a.kind {
-            return phrases::move_verb(kind).map_or_else(
-                || {
-                    fill(
-                        phrases::MAKES,
-                        &[("what", &with_article(phrases::kind(kind)))],
-                    )
-                },
-                String::from,
-            );
+        let voice = self.voice;
+        match (phrases::moves(self.action), self.action.kind) {
+            (None, Some(kind)) => voice.fill(m::MAKES, &[("what", &a_kind(kind, voice))]),
+            (verb, _) => verb.map_or_else(String::new, |v| String::from(voice.word(v))),
         }
-        let plain = match (a.verb, a.pace) {
-            (Verb::Dribble, Some(Pace::Sprint)) => "drives",
-            (Verb::Dribble, _) => "dribbles",
-            (_, Some(Pace::Walk)) => "walks",
-            (_, Some(Pace::Jog)) => "jogs",
-            (_, Some(Pace::Sprint)) => "sprints",
-            _ => "cuts",
-        };
-        String::from(plain)
     }
 
     /// Whose screens are used, in running order: those of `off`, then those on the way.
@@ -188,6 +191,15 @@ impl Teller<'_> {
             })
     }
 
+    fn for_whom(&self) -> String {
+        let whom = &self.action.for_whom;
+        if whom.is_empty() {
+            return String::new();
+        }
+        let whom = names(whom.iter().copied(), self.voice);
+        self.voice.fill(m::FOR, &[("whom", &whom)])
+    }
+
     /// Where a pass is caught: as written, else as it comes out.
     fn caught(&self) -> String {
         if self.action.at.is_some() {
@@ -198,37 +210,27 @@ impl Teller<'_> {
             self.timeline?.player(self.action.receiver()?, catch)
         });
         match receiver {
-            Some(m) if m.speed > RUNNING => String::from(phrases::ON_THE_RUN),
-            Some(m) => Told::of(Point::new(m.x, m.y), &self.court).whereabouts(),
+            Some(m) if m.speed > RUNNING => String::from(self.voice.word(m::ON_THE_RUN)),
+            Some(m) => Told::of(Point::new(m.x, m.y), &self.court).whereabouts(self.voice),
             None => String::new(),
         }
     }
 
     fn located(&self) -> String {
         let place = self.action.at.as_ref();
-        place.map_or_else(String::new, |p| Told::written(p, &self.court).whereabouts())
+        place.map_or_else(String::new, |p| {
+            Told::written(p, &self.court).whereabouts(self.voice)
+        })
+    }
+
+    fn said(&self, who: &str, what: &str) -> String {
+        self.voice.fill(m::SAID, &[("who", who), ("what", what)])
     }
 }
 
-fn said(who: &str, what: &str) -> String {
-    fill(phrases::SAID, &[("who", who), ("what", what)])
-}
-
-pub(super) fn with_article(what: &str) -> String {
-    let mut out = String::from(phrases::article(what));
-    out.push(' ');
-    out.push_str(what);
-    out
-}
-
-fn pass(kind: Kind) -> String {
-    phrases::pass_verb(kind).map_or_else(
-        || {
-            fill(
-                phrases::THROWS,
-                &[("what", &with_article(phrases::kind(kind)))],
-            )
-        },
-        String::from,
+fn pass(kind: Kind, voice: Voice) -> String {
+    phrases::passes(kind).map_or_else(
+        || voice.fill(m::THROWS, &[("what", &a_kind(kind, voice))]),
+        |verb| String::from(voice.word(verb)),
     )
 }

@@ -1,16 +1,17 @@
 //! What must be said wherever a set asks for it.
 
-use super::phrases::caution;
 use crate::athlete::Level;
 use crate::court::SpotName;
 use crate::math::Listed;
 use crate::set::{Action, Family, Kind, PlayerId, Set, SetPlace, Target, Verb};
+use crate::voice::messages::caution as m;
+use crate::voice::{Text, Voice};
 use alloc::vec::Vec;
 
 /// The cautions that apply to `set`, in the order in which they are printed; reads count too.
 /// Empty where nothing calls for one.
 #[must_use]
-pub fn cautions(set: &Set) -> Vec<&'static str> {
+pub fn cautions(set: &Set, voice: Voice) -> Vec<&'static str> {
     let mut actions: Vec<&Action> = set.beats.iter().flat_map(|b| &b.actions).listed();
     let mut reads: Vec<_> = set.reads.iter().listed();
     while let Some(read) = reads.pop() {
@@ -20,26 +21,26 @@ pub fn cautions(set: &Set) -> Vec<&'static str> {
     let any = |test: fn(&Action) -> bool| actions.iter().any(|a| test(a));
     let screens = any(|a| a.verb == Verb::Screen);
     let mut out = Vec::new();
-    let mut say = |applies: bool, words: &'static str| {
+    let mut say = |applies: bool, words: Text| {
         if applies {
-            out.push(words);
+            out.push(voice.word(words));
         }
     };
-    say(screens, caution::STILL);
-    say(screens, caution::LIMBS);
-    say(screens, caution::HARD);
-    say(any(blind), caution::BLIND);
-    say(any(gate), caution::GATE);
-    say(under_the_ring(&actions) > 1, caution::CROSS);
-    say(any(|a| a.verb == Verb::Shot), caution::LAND);
-    say(any(|a| a.kind == Some(Kind::Lob)), caution::LOB);
+    say(screens, m::STILL);
+    say(screens, m::LIMBS);
+    say(screens, m::HARD);
+    say(any(blind), m::BLIND);
+    say(any(gate), m::GATE);
+    say(under_the_ring(&actions) > 1, m::CROSS);
+    say(any(|a| a.verb == Verb::Shot), m::LAND);
+    say(any(|a| a.kind == Some(Kind::Lob)), m::LOB);
     match set.level {
-        Level::U12 => say(any(over_12), caution::U12),
-        Level::U14 => say(any(|a| blind(a) || gate(a)), caution::U14),
+        Level::U12 => say(any(over_12), m::U12),
+        Level::U14 => say(any(|a| blind(a) || gate(a)), m::U14),
         _ => {}
     }
     if !out.is_empty() {
-        out.push(caution::COACH);
+        out.push(voice.word(m::COACH));
     }
     out
 }

@@ -1,34 +1,23 @@
 //! Findings and their cures as sentences.
 
-use super::action::with_article;
-use super::phrases::fill;
-use super::phrases::finding as phrase;
-use super::phrases::kind as kind_name;
+use super::action::a_kind;
 use super::place::Told;
-use super::{distance, names};
+use super::{count, distance, measure, names, phrases};
+use crate::athlete::Pace;
 use crate::court::Court;
 use crate::findings::{Cure, Edit, Finding, Part, What};
-use crate::math::push_fixed;
 use crate::set::{Action, ActionId, PlayerId, Set, SetPlace, Verb};
+use crate::voice::messages::cure as m;
+use crate::voice::{Message, Voice};
 use alloc::string::String;
 
 /// A price below this is none, seconds.
 const NOTHING: f64 = 0.05;
 
-fn number(x: f64, decimals: u8) -> String {
-    let mut out = String::new();
-    push_fixed(&mut out, x, decimals);
-    out
-}
-
-fn unit(template: &str, x: f64, decimals: u8) -> String {
-    fill(template, &[("n", &number(x, decimals))])
-}
-
 /// Seconds to the tenth; a late screen to the hundredth, which is what a step is.
-fn seconds(x: f64) -> String {
+fn seconds(x: f64, voice: Voice) -> String {
     let decimals = if x.abs() < 1.0 { 2 } else { 1 };
-    unit(phrase::SECONDS, x, decimals)
+    measure::seconds(x, decimals, voice)
 }
 
 /// What was found, in one sentence or two.
@@ -44,53 +33,62 @@ fn seconds(x: f64) -> String {
 /// let play = Play::open(text, &Options::default())?;
 /// let found = findings::check(play.set(), play.court(), play.timeline(), &Settings::default());
 /// let lane = found.iter().find(|f| f.code() == "three-seconds").unwrap();
-/// let told = backcut::words::finding(lane, play.set());
+/// let told = backcut::words::finding(lane, play.set(), Default::default());
 /// assert!(told.starts_with("5 is in the lane for"), "{told}");
 /// # Ok::<(), backcut::fault::Faults>(())
 /// ```
 #[must_use]
-pub fn finding(finding: &Finding, set: &Set) -> String {
-    let who = |i: usize| finding.players.get(i).map(|p| names([*p]));
-    let (a, b, c) = (who(0), who(1), who(2));
-    let (n, m) = numbers(finding.what, set);
+pub fn finding(finding: &Finding, set: &Set, voice: Voice) -> String {
+    let who = |i: usize| {
+        let player = finding.players.get(i);
+        player.map(|p| names([*p], voice)).unwrap_or_default()
+    };
+    let (n, m) = numbers(finding.what, set, voice);
     let court = Court::of(set.court);
     let place = finding
         .place
-        .map(|p| Told::of(p, &court).whereabouts())
+        .map(|p| Told::of(p, &court).whereabouts(voice))
         .unwrap_or_default();
-    let x = finding.defenders.first().map(|x| defender(*x));
+    let x = finding.defenders.first().map(|x| defender(*x, voice));
     let screens = |a: &Action| matches!(a.verb, Verb::Screen | Verb::Handoff) || !a.off.is_empty();
     let screens = set.actions().any(|(_, a)| screens(a));
-    let lead = finding.coverage.map(|c| phrase::under(c, screens));
-    let mut out = String::from(lead.unwrap_or_default());
-    out.push_str(&fill(
-        phrase::sentence(finding.what),
-        &[
-            ("a", &a.unwrap_or_default()),
-            ("b", &b.unwrap_or_default()),
-            ("c", &c.unwrap_or_default()),
-            ("all", &names(finding.players.iter().copied())),
-            ("rest", &names(finding.players.iter().skip(1).copied())),
-            ("x", &x.unwrap_or_default()),
-            ("n", &n),
-            ("m", &m),
-            ("where", &place),
-        ],
-    ));
+    let mut out = String::new();
+    if let Some(coverage) = finding.coverage {
+        out.push_str(voice.word(phrases::under(coverage, screens)));
+        out.push(' ');
+    }
+    let parts = [
+        ("a", who(0)),
+        ("b", who(1)),
+        ("c", who(2)),
+        ("all", names(finding.players.iter().copied(), voice)),
+        (
+            "rest",
+            names(finding.players.iter().skip(1).copied(), voice),
+        ),
+        ("x", x.unwrap_or_default()),
+        ("n", n),
+        ("m", m),
+        ("where", place),
+    ];
+    let parts = parts.each_ref().map(|(name, text)| (*name, text.as_str()));
+    out.push_str(&voice.fill(phrases::sentence(finding.what), &parts));
     out
 }
 
 /// A defender as people write it: `X4`.
-fn defender(who: PlayerId) -> String {
+fn defender(who: PlayerId, voice: Voice) -> String {
     let mut out = String::from("X");
-    out.push_str(&names([who]));
+    out.push_str(&names([who], voice));
     out
 }
 
 /// The numbers of a finding with their units.
-fn numbers(what: What, set: &Set) -> (String, String) {
-    let metres = |x| distance(x, set.court);
-    let degrees = |x: f64| unit(phrase::DEGREES, x.to_degrees(), 0);
+fn numbers(what: What, set: &Set, voice: Voice) -> (String, String) {
+    let metres = |x| distance(x, set.court, voice);
+    let degrees = |x| measure::degrees(x, voice);
+    let speed = |x| measure::speed(x, voice);
+    let seconds = |x| seconds(x, voice);
     let one = |n| (n, String::new());
     match what {
         What::ScreenLate { after } => one(seconds(after.abs())),
@@ -100,10 +98,10 @@ fn numbers(what: What, set: &Set) -> (String, String) {
         | What::GateLate { by }
         | What::PassBeforeOpen { by } => one(seconds(by)),
         What::ScreenStays { stays } => one(seconds(stays)),
-        What::MovingScreen { speed }
-        | What::GiverMoves { speed }
-        | What::PassOffDribble { speed }
-        | What::FastCatch { speed } => one(unit(phrase::SPEED, speed, 1)),
+        What::MovingScreen { speed: v }
+        | What::GiverMoves { speed: v }
+        | What::PassOffDribble { speed: v }
+        | What::FastCatch { speed: v } => one(speed(v)),
         What::LooseBrush { gap }
         | What::ThroughScreener { gap }
         | What::GateOnCutter { gap }
@@ -131,7 +129,7 @@ fn numbers(what: What, set: &Set) -> (String, String) {
         | What::CloselyGuarded {
             seconds: n,
             limit: m,
-        } => (seconds(n), unit(phrase::SECONDS, m, 0)),
+        } => (seconds(n), measure::seconds(m, 0, voice)),
         What::LaneCrowd { seconds: n }
         | What::LongSet { seconds: n }
         | What::HolderStands { seconds: n }
@@ -141,10 +139,8 @@ fn numbers(what: What, set: &Set) -> (String, String) {
         What::PassStolen { by } | What::LaneShut { by } => one(seconds(by)),
         What::PassTooSoon { gap, by } => (metres(gap), seconds(by)),
         What::ScreenTooClose { room, due, .. } => (metres(room), metres(due)),
-        What::ScreenContact { closing } | What::RunsInto { closing } => {
-            one(unit(phrase::SPEED, closing, 1))
-        }
-        What::Collision { gap, closing, .. } => (metres(gap), unit(phrase::SPEED, closing, 1)),
+        What::ScreenContact { closing } | What::RunsInto { closing } => one(speed(closing)),
+        What::Collision { gap, closing, .. } => (metres(gap), speed(closing)),
         What::Crowding { gap, .. } => one(metres(gap)),
         What::OutOfBounds { .. }
         | What::Backcourt
@@ -161,101 +157,104 @@ fn numbers(what: What, set: &Set) -> (String, String) {
 
 /// What can be done about it and what that costs; `None` where nothing was proved.
 #[must_use]
-pub fn cure(finding: &Finding, set: &Set) -> Option<String> {
+pub fn cure(finding: &Finding, set: &Set, voice: Voice) -> Option<String> {
     let cure = finding.cure.as_ref()?;
-    let mut out = told(finding, cure, set);
+    let mut out = told(finding, cure, set, voice);
+    out.push(' ');
     let price = if cure.price.abs() < NOTHING {
-        String::from(phrase::FREE)
+        String::from(voice.word(m::FREE))
     } else {
-        let template = if cure.price > 0.0 {
-            phrase::COSTS
-        } else {
-            phrase::SAVES
-        };
-        fill(template, &[("n", &seconds(cure.price.abs()))])
+        let message = if cure.price > 0.0 { m::COSTS } else { m::SAVES };
+        voice.fill(message, &[("n", &seconds(cure.price.abs(), voice))])
     };
     out.push_str(&price);
     Some(out)
 }
 
-fn told(finding: &Finding, cure: &Cure, set: &Set) -> String {
-    let doer = |id: ActionId| {
-        let who = set.action(id).map(|a| a.who.clone()).unwrap_or_default();
-        names(who)
+fn told(finding: &Finding, cure: &Cure, set: &Set, voice: Voice) -> String {
+    let doers = |id: ActionId| set.action(id).map(|a| a.who.clone()).unwrap_or_default();
+    let tell = |message: Message, id: ActionId, n: &str| {
+        let who = doers(id);
+        let several = count(who.len());
+        let who = names(who, voice);
+        voice.fill(message, &[("who", &who), ("count", &several), ("n", n)])
     };
     match &cure.edit {
-        Edit::Wait { action } => wait(finding, &doer(*action), *action, set),
+        Edit::Wait { action } => wait(finding, *action, set, voice),
         Edit::Shift { action, by, .. } => {
             let pass = set.action(*action).is_some_and(|a| a.verb == Verb::Pass);
-            let template = match (pass, *by > 0.0) {
-                (true, true) => phrase::PASS_LATER,
-                (true, false) => phrase::PASS_SOONER,
-                (false, true) => phrase::LATER,
-                (false, false) => phrase::SOONER,
+            let message = match (pass, *by > 0.0) {
+                (true, true) => m::PASS_LATER,
+                (true, false) => m::PASS_SOONER,
+                (false, true) => m::LATER,
+                (false, false) => m::SOONER,
             };
-            let n = unit(phrase::SECONDS, by.abs(), 1);
-            fill(template, &[("who", &doer(*action)), ("n", &n)])
+            tell(message, *action, &measure::seconds(by.abs(), 1, voice))
         }
-        Edit::Pace { action, pace } => fill(
-            phrase::PACE,
-            &[("who", &doer(*action)), ("pace", pace.name())],
-        ),
+        Edit::Pace { action, pace } => {
+            let message = match pace {
+                Pace::Walk => m::LET_WALK,
+                Pace::Jog => m::LET_JOG,
+                Pace::Run => m::LET_RUN,
+                Pace::Sprint => m::LET_SPRINT,
+            };
+            tell(message, *action, "")
+        }
         Edit::Takes { action, seconds: n } => {
             let holds = set.action(*action).is_some_and(|a| a.verb == Verb::Hold);
-            let template = if holds { phrase::HOLD } else { phrase::TAKE };
-            let n = unit(phrase::SECONDS, *n, 1);
-            fill(template, &[("who", &doer(*action)), ("n", &n)])
+            let message = if holds { m::HOLD } else { m::TAKE };
+            tell(message, *action, &measure::seconds(*n, 1, voice))
         }
-        Edit::Throw { kind, .. } => {
-            fill(phrase::THROW, &[("what", &with_article(kind_name(*kind)))])
-        }
+        Edit::Throw { kind, .. } => voice.fill(m::THROW, &[("what", &a_kind(*kind, voice))]),
         Edit::Move {
             action,
             part,
             to,
             by,
-        } => moved(&doer(*action), *part, to, *by, set),
+        } => moved(&names(doers(*action), voice), *part, (to, *by), set, voice),
         Edit::Start { who, to } => {
             let court = Court::of(set.court);
-            let place = Told::written(to, &court).whereabouts();
-            fill(phrase::BEGIN, &[("who", &names([*who])), ("place", &place)])
+            let place = Told::written(to, &court).whereabouts(voice);
+            let who = names([*who], voice);
+            voice.fill(m::BEGIN, &[("who", &who), ("place", &place)])
         }
     }
 }
 
-fn moved(who: &str, part: Part, to: &SetPlace, by: f64, set: &Set) -> String {
+/// Where to, and how far that is.
+fn moved(who: &str, part: Part, (to, by): (&SetPlace, f64), set: &Set, voice: Voice) -> String {
     let court = Court::of(set.court);
-    let place = Told::written(to, &court).whither();
-    let n = distance(by, set.court);
-    if let (SetPlace::Spot { .. }, Part::To) = (to, part) {
-        return fill(phrase::SEND, &[("who", who), ("place", &place), ("n", &n)]);
-    }
-    let what = match part {
-        Part::To => phrase::END_OF,
-        Part::Via(_) => phrase::WAY_OF,
-        Part::At => phrase::PLACE_OF,
+    let place = Told::written(to, &court).whither(voice);
+    let n = distance(by, set.court, voice);
+    let message = match (to, part) {
+        (SetPlace::Spot { .. }, Part::To) => m::SEND,
+        (_, Part::To) => m::MOVE_END,
+        (_, Part::Via(_)) => m::MOVE_WAY,
+        (_, Part::At) => m::MOVE_PLACE,
     };
-    let what = fill(what, &[("who", who)]);
-    fill(
-        phrase::MOVE,
-        &[("what", &what), ("n", &n), ("place", &place)],
-    )
+    voice.fill(message, &[("who", who), ("place", &place), ("n", &n)])
 }
 
 /// Who waits for what follows from what was found.
-fn wait(finding: &Finding, who: &str, action: ActionId, set: &Set) -> String {
-    let other = |p: &&PlayerId| names([**p]) != who;
-    let whom = finding.players.iter().find(other).map(|p| names([*p]));
+fn wait(finding: &Finding, action: ActionId, set: &Set, voice: Voice) -> String {
+    let waiting = set.action(action);
+    let waiting = waiting.map(|a| a.who.clone()).unwrap_or_default();
+    let several = count(waiting.len());
+    let who = names(waiting, voice);
+    let other = |p: &&PlayerId| names([**p], voice) != who;
+    let whom = finding.players.iter().find(other);
+    let whom = whom.map(|p| names([*p], voice));
     let pass = set.action(action).is_some_and(|a| a.verb == Verb::Pass);
-    let template = match (finding.what, &whom) {
-        (What::PassOffDribble { .. }, _) => phrase::STOP_TO_PASS,
-        (What::FastCatch { .. }, Some(_)) => phrase::WAIT_FOR_CATCH,
-        (_, Some(_)) if pass => phrase::WAIT_TO_PASS,
-        (_, Some(_)) => phrase::WAIT_FOR,
-        (_, None) => phrase::WAIT,
+    let message = match (finding.what, &whom) {
+        (What::PassOffDribble { .. }, _) => m::STOP_TO_PASS,
+        (What::FastCatch { .. }, Some(_)) => m::WAIT_FOR_CATCH,
+        (_, Some(_)) if pass => m::WAIT_TO_PASS,
+        (_, Some(_)) => m::WAIT_FOR,
+        (_, None) => m::WAIT,
     };
-    fill(
-        template,
-        &[("who", who), ("whom", &whom.unwrap_or_default())],
+    let whom = whom.unwrap_or_default();
+    voice.fill(
+        message,
+        &[("who", &who), ("count", &several), ("whom", &whom)],
     )
 }

@@ -1,13 +1,15 @@
 //! The only sentences: what an action, a beat, a set and an instant are, in a coach's words.
 //!
 //! Subject, verb, object, off or for whom, to which spot. Players are their numbers, so the same
-//! words serve every team.
+//! words serve every team. Which message says what is settled in `phrases`; the messages stand in
+//! the catalogues of [`voice`](crate::voice), and whoever asks names the [`Voice`].
 
 mod action;
 mod caution;
 mod finding;
 mod instant;
 mod look;
+mod measure;
 mod phrases;
 mod place;
 mod tale;
@@ -20,48 +22,44 @@ pub use caution::cautions;
 pub use finding::{cure, finding};
 pub use instant::describe;
 pub use look::{chance, coverage, guarded, look, open, openness};
+pub use measure::distance;
 pub use tale::{as_drawn, beat, beat_title, read_title, set};
 
-use crate::court::RuleSet;
-use crate::math::{Listed, push_fixed};
+pub(crate) use measure::scale_bar;
+#[cfg(feature = "authoring")]
+pub(crate) use tale::fork;
+pub(crate) use tale::nth_beat;
+
+use crate::math::{Listed, push_decimal};
 use crate::set::PlayerId;
+use crate::voice::Voice;
+use crate::voice::messages::measure as m;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-/// Metres in a foot, exactly.
-const FOOT: f64 = 0.3048;
-
-/// A distance as the rule set measures: one decimal, in metres or feet.
-///
-/// ```
-/// use backcut::court::RuleSet;
-/// assert_eq!(backcut::words::distance(2.2, RuleSet::Fiba), "2.2 m");
-/// assert_eq!(backcut::words::distance(2.2, RuleSet::Nba), "7.2 ft");
-/// ```
-#[must_use]
-pub fn distance(metres: f64, rules: RuleSet) -> String {
-    let mut out = String::new();
-    if rules == RuleSet::Fiba {
-        push_fixed(&mut out, metres, 1);
-        out.push_str(" m");
-    } else {
-        push_fixed(&mut out, metres / FOOT, 1);
-        out.push_str(" ft");
-    }
-    out
-}
-
 /// Players as people list them: `4 and 5`.
-fn names(players: impl IntoIterator<Item = PlayerId>) -> String {
+fn names(players: impl IntoIterator<Item = PlayerId>, voice: Voice) -> String {
     let items: Vec<String> = players
         .into_iter()
         .map(|p| String::from(char::from(b'0' + p.number())))
         .listed();
-    phrases::list(&items)
+    let mut out = String::new();
+    for (i, item) in items.iter().enumerate() {
+        if i > 0 && i + 1 == items.len() {
+            out.push(' ');
+            out.push_str(voice.word(m::AND));
+            out.push(' ');
+        } else if i > 0 {
+            out.push_str(", ");
+        }
+        out.push_str(item);
+    }
+    out
 }
 
-fn seconds(t: f64) -> String {
+/// How many, for a message to choose by.
+fn count(n: usize) -> String {
     let mut out = String::new();
-    push_fixed(&mut out, t, 1);
+    push_decimal(&mut out, n as f64, 0);
     out
 }

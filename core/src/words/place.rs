@@ -1,10 +1,11 @@
 //! Places in words.
 
-use super::names;
-use super::phrases::{self, fill};
+use super::{names, phrases};
 use crate::court::{Court, Side, Spot, SpotName};
 use crate::math::{Point, distance};
 use crate::set::{PlayerId, SetPlace};
+use crate::voice::Voice;
+use crate::voice::messages::action as m;
 use alloc::string::String;
 
 /// Within this of a spot one is on it, metres. Common practice, no source.
@@ -43,25 +44,29 @@ impl Told {
         }
     }
 
-    /// As where somebody goes: ` to the top`, ` toward the left slot`, ` beside 4`.
-    pub(super) fn whither(&self) -> String {
-        self.fill(phrases::TO, phrases::TOWARD)
+    /// As where somebody goes: `to the top`, `toward the left slot`, `beside 4`.
+    pub(super) fn whither(&self, voice: Voice) -> String {
+        self.told("to", "toward", voice)
     }
 
-    /// As where somebody is: ` on the right wing`, ` near the nail`, ` beside 4`.
-    pub(super) fn whereabouts(&self) -> String {
-        self.fill(phrases::AT, phrases::NEAR)
+    /// As where somebody is: `on the right wing`, `near the nail`, `beside 4`.
+    pub(super) fn whereabouts(&self, voice: Voice) -> String {
+        self.told("at", "near", voice)
     }
 
-    fn fill(&self, on: &str, near: &str) -> String {
-        let the = |spot: &Spot| fill(phrases::THE, &[("spot", &spot.title())]);
+    fn told(&self, on: &str, near: &str, voice: Voice) -> String {
+        let form = |spot: &Spot, form| {
+            let side = match spot.side {
+                Some(Side::Left) => "left",
+                Some(Side::Right) => "right",
+                None => "",
+            };
+            voice.form(phrases::spot(spot.name), form, &[("side", side)])
+        };
         match self {
-            Self::On(spot) => {
-                let at = phrases::at(spot.name);
-                fill(on, &[("at", at), ("place", &the(spot))])
-            }
-            Self::Near(spot) => fill(near, &[("place", &the(spot))]),
-            Self::Beside(who) => fill(phrases::BESIDE, &[("place", &names([*who]))]),
+            Self::On(spot) => form(spot, on),
+            Self::Near(spot) => form(spot, near),
+            Self::Beside(who) => voice.fill(m::BESIDE, &[("who", &names([*who], voice))]),
         }
     }
 }
@@ -101,9 +106,21 @@ mod tests {
         let court = Court::of(RuleSet::Fiba);
         let wing = court.spot(Spot::parse("right wing").unwrap());
         let told = |x: f64, y: f64| Told::of(Point::new(wing.x + x, wing.y + y), &court);
-        assert_eq!(told(0.0, 0.0).whereabouts(), " on the right wing");
-        assert_eq!(told(0.1, 0.2).whither(), " to the right wing");
-        assert_eq!(told(-0.8, 0.6).whereabouts(), " near the right wing");
-        assert_eq!(told(-0.8, 0.6).whither(), " toward the right wing");
+        assert_eq!(
+            told(0.0, 0.0).whereabouts(Voice::default()),
+            "on the right wing"
+        );
+        assert_eq!(
+            told(0.1, 0.2).whither(Voice::default()),
+            "to the right wing"
+        );
+        assert_eq!(
+            told(-0.8, 0.6).whereabouts(Voice::default()),
+            "near the right wing"
+        );
+        assert_eq!(
+            told(-0.8, 0.6).whither(Voice::default()),
+            "toward the right wing"
+        );
     }
 }

@@ -5,7 +5,11 @@ use crate::scene::fixture::{breakwater, p, turnstile};
 use crate::set::{
     Action, ActionId, Edge, Kind, Off, Set, SetPlace, Target, Tie, TieRelation, Verb,
 };
+use crate::voice::Voice;
 use std::vec;
+
+/// English, as the court measures.
+const ENGLISH: Voice = Voice::ENGLISH;
 
 fn blank(who: &[u8], verb: Verb) -> Action {
     Action {
@@ -53,7 +57,12 @@ fn set_of(actions: Vec<Action>) -> Set {
 }
 
 fn told(action: Action) -> String {
-    super::action(&set_of(vec![action]), None, ActionId { beat: 0, action: 0 })
+    super::action(
+        &set_of(vec![action]),
+        None,
+        ActionId { beat: 0, action: 0 },
+        ENGLISH,
+    )
 }
 
 #[test]
@@ -110,7 +119,7 @@ fn through_a_gate_one_goes_between_its_posts() {
         ..blank(&[3], Verb::Cut)
     };
     let set = set_of(vec![gate, cut]);
-    let told = action(&set, None, ActionId { beat: 0, action: 1 });
+    let told = action(&set, None, ActionId { beat: 0, action: 1 }, ENGLISH);
     assert_eq!(told, "3 cuts between 4 and 5 toward the deep top.");
 }
 
@@ -119,7 +128,7 @@ fn who_waits_for_a_screen_is_said_to_wait() {
     let played = turnstile();
     let told = |beat, n| {
         let id = ActionId { beat, action: n };
-        action(&played.set, Some(&played.timeline), id)
+        action(&played.set, Some(&played.timeline), id, ENGLISH)
     };
     let cut = played.action(3, Verb::Cut, 0);
     assert_eq!(
@@ -138,7 +147,7 @@ fn a_pass_says_where_it_is_caught() {
     assert_eq!(told(pass), "1 passes to 2 on the right wing.");
     let played = turnstile();
     let id = ActionId { beat: 2, action: 0 };
-    let told = action(&played.set, Some(&played.timeline), id);
+    let told = action(&played.set, Some(&played.timeline), id, ENGLISH);
     assert_eq!(told, "2 passes to 3 at the top.");
 }
 
@@ -166,13 +175,13 @@ fn a_tie_is_told_as_people_say_it() {
     let id = ActionId { beat: 0, action: 1 };
     let mut set = set_of(vec![loud, cut]);
     assert_eq!(
-        action(&set, None, id),
+        action(&set, None, id, ENGLISH),
         "2 goes backdoor to the rim as 3 passes 5."
     );
     set.beats[0].actions[1].ties[0].lag = -0.2;
     set.beats[0].actions[1].ties[0].mine = Edge::Plant;
     assert_eq!(
-        action(&set, None, id),
+        action(&set, None, id, ENGLISH),
         "2 goes backdoor to the rim, planting 0.2 seconds before 3 passes 5."
     );
 }
@@ -181,10 +190,10 @@ fn a_tie_is_told_as_people_say_it() {
 fn the_authors_words_win() {
     let mut set = set_of(vec![blank(&[1], Verb::Hold)]);
     set.beats[0].title = None;
-    assert_eq!(super::set(&set, None), ["Beat 1: 1 stays."]);
+    assert_eq!(super::set(&set, None, ENGLISH), ["Beat 1: 1 stays."]);
     set.beats[0].say = Some(String::from("1 watches."));
-    assert_eq!(beat(&set, None, 0), "1 watches.");
-    assert_eq!(beat(&set, None, 7), "");
+    assert_eq!(beat(&set, None, 0, ENGLISH), "1 watches.");
+    assert_eq!(beat(&set, None, 7, ENGLISH), "");
 }
 
 #[test]
@@ -208,7 +217,7 @@ fn nobody_is_he_or_she_whatever_the_kind() {
 #[test]
 fn an_instant_says_time_beat_ball_and_who_does_what() {
     let played = turnstile();
-    let told = describe(&played.timeline, &played.set, 1.0);
+    let told = describe(&played.timeline, &played.set, 1.0, ENGLISH);
     assert!(told.starts_with("1.0 seconds of "), "{told}");
     assert!(
         told.ends_with(
@@ -223,7 +232,7 @@ fn an_instant_says_time_beat_ball_and_who_does_what() {
 fn the_taker_of_a_hand_off_comes_for_it() {
     let played = breakwater();
     let given = played.time(5, Verb::Handoff, 0, Edge::Release);
-    let told = describe(&played.timeline, &played.set, given - 0.05);
+    let told = describe(&played.timeline, &played.set, given - 0.05, ENGLISH);
     assert!(
         told.contains("5 hands off to 1; 1 comes for the ball"),
         "{told}"
@@ -233,13 +242,13 @@ fn the_taker_of_a_hand_off_comes_for_it() {
 #[test]
 fn cautions_follow_from_what_the_set_asks_for() {
     let plain = set_of(vec![blank(&[1], Verb::Cut)]);
-    assert!(cautions(&plain).is_empty());
+    assert!(cautions(&plain, ENGLISH).is_empty());
     let gate = Action {
         kind: Some(Kind::Gate),
         ..blank(&[4, 5], Verb::Screen)
     };
     let mut set = set_of(vec![gate]);
-    let adult = cautions(&set);
+    let adult = cautions(&set, ENGLISH);
     assert!(adult.iter().any(|c| c.contains("gate")));
     assert!(
         !adult
@@ -248,7 +257,7 @@ fn cautions_follow_from_what_the_set_asks_for() {
     );
     assert_eq!(adult.last(), Some(&"The supervising coach decides."));
     set.level = Level::U14;
-    assert_eq!(cautions(&set).len(), adult.len() + 1);
+    assert_eq!(cautions(&set, ENGLISH).len(), adult.len() + 1);
 }
 
 #[test]
@@ -257,13 +266,13 @@ fn two_players_who_run_to_the_rim_must_not_cross() {
         kind: Some(Kind::Dive),
         ..blank(&[who], Verb::Cut)
     };
-    let crossed = |set: &Set| cautions(set).iter().any(|c| c.contains("cross"));
+    let crossed = |set: &Set| cautions(set, ENGLISH).iter().any(|c| c.contains("cross"));
     assert!(!crossed(&set_of(vec![dive(4), dive(4)])));
     assert!(crossed(&set_of(vec![dive(4), dive(5)])));
 }
 
 #[test]
 fn distances_are_in_the_rule_sets_own_measure() {
-    assert_eq!(distance(0.64, RuleSet::Fiba), "0.6 m");
-    assert_eq!(distance(3.048, RuleSet::Nfhs), "10.0 ft");
+    assert_eq!(distance(0.64, RuleSet::Fiba, ENGLISH), "0.6 m");
+    assert_eq!(distance(3.048, RuleSet::Nfhs, ENGLISH), "10.0 ft");
 }

@@ -1,54 +1,53 @@
 //! Written ties as the end of a sentence: "as 3 passes 5".
 
-use super::phrases::{self, fill};
-use super::{names, seconds};
+use super::{count, names, phrases};
 use crate::set::{Action, Edge, Set, Tie, TieRelation};
+use crate::voice::Voice;
+use crate::voice::messages::tie as m;
 use alloc::string::String;
 
 /// Shorter than this nobody can tell, seconds.
 const AT_ONCE: f64 = 0.1;
 
 /// What `action` waits for, as written: its first tie.
-pub(super) fn clause(set: &Set, action: &Action) -> String {
+pub(super) fn clause(set: &Set, action: &Action, voice: Voice) -> String {
     let Some(tie) = action.ties.first() else {
         return String::new();
     };
-    let Some(event) = event(set, tie) else {
+    let (message, form) = match tie.relation {
+        _ if tie.lag <= -AT_ONCE => (m::BEFORE, "that"),
+        _ if tie.lag >= AT_ONCE => (m::AFTER, ""),
+        TieRelation::With => (m::AS, ""),
+        TieRelation::After => (m::ONCE, ""),
+    };
+    let Some(event) = event(set, tie, form, voice) else {
         return String::new();
     };
     let mut out = String::new();
     if tie.mine == Edge::Plant {
-        out.push_str(phrases::PLANTS);
+        out.push_str(voice.word(m::PLANTS));
     }
-    let lag = fill(phrases::SECONDS, &[("n", &seconds(tie.lag.abs()))]);
-    let template = match tie.relation {
-        _ if tie.lag <= -AT_ONCE => phrases::BEFORE,
-        _ if tie.lag >= AT_ONCE => phrases::AFTER,
-        TieRelation::With => phrases::AS,
-        TieRelation::After => phrases::ONCE,
-    };
-    out.push_str(&fill(template, &[("seconds", &lag), ("event", &event)]));
+    out.push(' ');
+    let lag = voice.fill(m::SECONDS, &[("n", &voice.number(tie.lag.abs(), 1))]);
+    out.push_str(&voice.fill(message, &[("seconds", &lag), ("event", &event)]));
     out
 }
 
-fn event(set: &Set, tie: &Tie) -> Option<String> {
+fn event(set: &Set, tie: &Tie, form: &str, voice: Voice) -> Option<String> {
     let theirs = set.action(tie.to)?;
-    let who = names(theirs.who.iter().copied());
+    let who = names(theirs.who.iter().copied(), voice);
     // A pass-by is by somebody; a catch is somebody else's.
     let other = tie
         .of
         .or_else(|| theirs.off.first().map(|o| o.who))
         .filter(|_| matches!(tie.edge, Edge::PassBy | Edge::Cue))
         .or(theirs.receiver())
-        .map(|p| names([p]))
+        .map(|p| names([p], voice))
         .unwrap_or_default();
-    let told = fill(
-        phrases::event(tie.edge, theirs.verb),
-        &[("who", &who), ("other", &other)],
-    );
-    Some(if theirs.who.len() > 1 {
-        phrases::plural(&told)
-    } else {
-        told
-    })
+    let parts = [
+        ("who", who.as_str()),
+        ("count", &count(theirs.who.len())),
+        ("other", &other),
+    ];
+    Some(voice.form(phrases::event(tie.edge, theirs.verb), form, &parts))
 }

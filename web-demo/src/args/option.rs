@@ -5,6 +5,7 @@ use backcut::athlete::Level;
 use backcut::court::RuleSet;
 use backcut::link::View;
 use backcut::set::{Coverage, PlayerId};
+use backcut::voice::{Language, Units};
 use std::ffi::OsString;
 use std::path::PathBuf;
 
@@ -20,6 +21,8 @@ pub(super) struct Given {
     pub(super) at: Option<f64>,
     pub(super) beat: Option<usize>,
     pub(super) fps: Option<f64>,
+    pub(super) lang: Option<String>,
+    pub(super) units: Units,
     pub(super) title: Option<String>,
     pub(super) base: Option<String>,
     pub(super) out: Option<PathBuf>,
@@ -76,6 +79,16 @@ pub(super) fn option(
                 .ok_or_else(|| format!("--level: no level is called {name:?}"))?;
             given.overrides.level = Some(level);
             "--level"
+        }
+        "--lang" => {
+            given.lang = Some(language(text()?)?);
+            "--lang"
+        }
+        "--units" => {
+            let name = text()?;
+            given.units =
+                Units::parse(&name).ok_or_else(|| format!("--units: m or ft, not {name:?}"))?;
+            "--units"
         }
         "--coverage" => {
             given.coverage = Some(coverage(&text()?)?);
@@ -144,6 +157,18 @@ fn coverage(name: &str) -> Result<Asked, String> {
     Coverage::parse(name)
         .map(Asked::One)
         .ok_or_else(|| format!("--coverage: no coverage is called {name:?}"))
+}
+
+/// A language tag that is not answered in another language.
+fn language(tag: String) -> Result<String, String> {
+    let primary = tag.split(['-', '_']).next().unwrap_or_default();
+    if primary.eq_ignore_ascii_case(Language::of(&tag).tag()) {
+        Ok(tag)
+    } else {
+        Err(format!(
+            "--lang: en or es, also with a country as in es-MX, not {tag:?}"
+        ))
+    }
 }
 
 /// An address that others may be put behind.

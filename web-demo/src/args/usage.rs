@@ -23,6 +23,8 @@ FILE may be - for standard input (not for show).
   --court NAME   fiba, nba, wnba, ncaa-men, ncaa-women, nfhs      instead of the file's
   --level NAME   elite, elite women, adult, high school, u14, u12, recreational
   --mirror       left and right exchanged
+  --lang TAG     check, time, looks, draw: en, or es for Spanish, es-MX with a decimal point
+  --units U      check, time, looks, draw: m, or ft for feet and inches, instead of the court's own measure
   --coverage C   looks: only this one, or all (else all); frames, draw, page: with defenders X1 to X5;
                  check: what is found against it (else the file's, else chase). chase, over, through, under,
                  top-lock, switch, show, drop, ice, blitz, weak-side-tag
@@ -45,15 +47,21 @@ pub(super) fn options(command: &str) -> &'static [&'static str] {
         "check" => &[
             "--json",
             "--strict",
+            "--lang",
+            "--units",
             "--coverage",
             "--read",
             "--court",
             "--level",
             "--mirror",
         ],
-        "time" => &["--json", "--read", "--court", "--level", "--mirror"],
+        "time" => &[
+            "--json", "--lang", "--units", "--read", "--court", "--level", "--mirror",
+        ],
         "looks" => &[
             "--json",
+            "--lang",
+            "--units",
             "--coverage",
             "--read",
             "--court",
@@ -75,6 +83,8 @@ pub(super) fn options(command: &str) -> &'static [&'static str] {
             "-o",
             "--width",
             "--dark",
+            "--lang",
+            "--units",
             "--coverage",
             "--court",
             "--level",

@@ -2,46 +2,38 @@
 
 use crate::looks::{Chance, Openness};
 use crate::set::Coverage;
+use crate::voice::messages::look as m;
+use crate::voice::{Message, Text};
 
-pub(in crate::words) const OPEN: &str = "open {n} s";
-pub(in crate::words) const CONTESTED: &str = "contested";
-pub(in crate::words) const LOOK_OPEN: &str =
-    "{look} with X{defender} {far} away: {class}, for {n} s.";
-pub(in crate::words) const LOOK_CONTESTED: &str =
-    "{look} with X{defender} {far} away: {class}, and contested.";
-pub(in crate::words) const LOOK_ALONE: &str = "{look} with nobody near.";
-pub(in crate::words) const GUARDED: &str = " X{defender} is {far} from the ball.";
-pub(in crate::words) const IN_REACH: &str = " A hand can get to the pass.";
-
-pub(in crate::words) fn chance(chance: Chance) -> &'static str {
+pub(in crate::words) fn chance(chance: Chance) -> Message {
     match chance {
-        Chance::Catch => "{who} catches",
-        Chance::Drive => "{who} gets to the ring",
-        Chance::Finish => "{who} shoots",
+        Chance::Catch => m::CATCHES,
+        Chance::Drive => m::GETS_THERE,
+        Chance::Finish => m::SHOOTS,
     }
 }
 
-pub(in crate::words) fn openness(openness: Openness) -> &'static str {
+pub(in crate::words) fn openness(openness: Openness) -> Text {
     match openness {
-        Openness::VeryTight => "very tight",
-        Openness::Tight => "tight",
-        Openness::Open => "open",
-        Openness::WideOpen => "wide open",
+        Openness::VeryTight => m::VERY_TIGHT,
+        Openness::Tight => m::TIGHT,
+        Openness::Open => m::OPEN_CLASS,
+        Openness::WideOpen => m::WIDE_OPEN,
     }
 }
 
-pub(in crate::words) fn coverage(coverage: Coverage) -> &'static str {
+pub(in crate::words) fn coverage(coverage: Coverage) -> Text {
     match coverage {
-        Coverage::Chase => "chase",
-        Coverage::Over => "over",
-        Coverage::Through => "through",
-        Coverage::Under => "under",
-        Coverage::TopLock => "top-lock",
-        Coverage::Switch => "switch",
-        Coverage::Show => "show",
-        Coverage::Drop => "drop",
-        Coverage::Ice => "ice",
-        Coverage::Blitz => "blitz",
-        Coverage::WeakSideTag => "weak-side tag",
+        Coverage::Chase => m::CHASE,
+        Coverage::Over => m::OVER,
+        Coverage::Through => m::THROUGH,
+        Coverage::Under => m::UNDER,
+        Coverage::TopLock => m::TOP_LOCK,
+        Coverage::Switch => m::SWITCH,
+        Coverage::Show => m::SHOW,
+        Coverage::Drop => m::DROP,
+        Coverage::Ice => m::ICE,
+        Coverage::Blitz => m::BLITZ,
+        Coverage::WeakSideTag => m::WEAK_SIDE_TAG,
     }
 }
