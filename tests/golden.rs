@@ -201,7 +201,12 @@ fn picture_cases() -> Vec<Case> {
         let scene = play.court_scene(&play.view(WIDTH));
         pictures.push((
             format!("court-of-{}", court.name()),
-            paint(&scene, &Palette::light(), court.title(), ""),
+            paint(
+                &scene,
+                &Palette::light(),
+                backcut::words::court(court, backcut::voice::Voice::ENGLISH),
+                "",
+            ),
         ));
     }
     pictures

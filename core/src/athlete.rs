@@ -118,15 +118,15 @@ impl Limits {
 }
 
 #[rustfmt::skip]
-const TABLE: [(Level, &str, &str, [f64; 19]); 7] = [
+const TABLE: [(Level, &str, [f64; 19]); 7] = [
     //                                            v_max tau   brake lat  dv   t_pl  shuf  back  drib  react quick norm  h_rel pass  stat  span  reach shou  depth
-    (Level::Elite,        "elite",       "elite",        [8.5, 1.03, 6.0, 6.0, 3.0, 0.33, 0.55, 0.70, 0.95, 0.30, 0.60, 0.80, 2.50, 1.00, 1.97, 2.09, 2.63, 0.54, 0.27]),
-    (Level::EliteWomen,   "elite women", "elite women",  [7.6, 1.05, 5.5, 5.5, 2.8, 0.33, 0.55, 0.70, 0.95, 0.30, 0.65, 0.85, 2.25, 0.92, 1.83, 1.89, 2.40, 0.48, 0.27]),
-    (Level::Adult,        "adult",       "adult",        [8.0, 1.03, 5.5, 5.5, 2.8, 0.33, 0.55, 0.70, 0.93, 0.31, 0.65, 0.85, 2.35, 0.95, 1.85, 1.93, 2.42, 0.52, 0.26]),
-    (Level::HighSchool,   "high school", "high school",  [7.8, 1.03, 5.2, 5.0, 2.6, 0.34, 0.55, 0.68, 0.91, 0.32, 0.70, 0.90, 2.25, 0.90, 1.80, 1.86, 2.34, 0.50, 0.25]),
-    (Level::U14,          "u14",         "under 14",     [7.2, 1.00, 4.6, 4.5, 2.4, 0.35, 0.55, 0.65, 0.88, 0.36, 0.85, 1.00, 2.00, 0.75, 1.65, 1.68, 2.12, 0.43, 0.21]),
-    (Level::U12,          "u12",         "under 12",     [6.4, 0.95, 4.2, 4.0, 2.1, 0.35, 0.55, 0.62, 0.82, 0.40, 0.90, 1.10, 1.80, 0.65, 1.50, 1.52, 1.92, 0.39, 0.19]),
-    (Level::Recreational, "recreational","recreational", [7.0, 1.10, 4.6, 4.3, 2.2, 0.36, 0.52, 0.62, 0.85, 0.38, 0.80, 1.00, 2.15, 0.80, 1.76, 1.81, 2.27, 0.51, 0.25]),
+    (Level::Elite,        "elite",         [8.5, 1.03, 6.0, 6.0, 3.0, 0.33, 0.55, 0.70, 0.95, 0.30, 0.60, 0.80, 2.50, 1.00, 1.97, 2.09, 2.63, 0.54, 0.27]),
+    (Level::EliteWomen,   "elite women",   [7.6, 1.05, 5.5, 5.5, 2.8, 0.33, 0.55, 0.70, 0.95, 0.30, 0.65, 0.85, 2.25, 0.92, 1.83, 1.89, 2.40, 0.48, 0.27]),
+    (Level::Adult,        "adult",         [8.0, 1.03, 5.5, 5.5, 2.8, 0.33, 0.55, 0.70, 0.93, 0.31, 0.65, 0.85, 2.35, 0.95, 1.85, 1.93, 2.42, 0.52, 0.26]),
+    (Level::HighSchool,   "high school",   [7.8, 1.03, 5.2, 5.0, 2.6, 0.34, 0.55, 0.68, 0.91, 0.32, 0.70, 0.90, 2.25, 0.90, 1.80, 1.86, 2.34, 0.50, 0.25]),
+    (Level::U14,          "u14",      [7.2, 1.00, 4.6, 4.5, 2.4, 0.35, 0.55, 0.65, 0.88, 0.36, 0.85, 1.00, 2.00, 0.75, 1.65, 1.68, 2.12, 0.43, 0.21]),
+    (Level::U12,          "u12",      [6.4, 0.95, 4.2, 4.0, 2.1, 0.35, 0.55, 0.62, 0.82, 0.40, 0.90, 1.10, 1.80, 0.65, 1.50, 1.52, 1.92, 0.39, 0.19]),
+    (Level::Recreational, "recreational",  [7.0, 1.10, 4.6, 4.3, 2.2, 0.36, 0.52, 0.62, 0.85, 0.38, 0.80, 1.00, 2.15, 0.80, 1.76, 1.81, 2.27, 0.51, 0.25]),
 ];
 
 impl Level {
@@ -141,7 +141,7 @@ impl Level {
         Self::Recreational,
     ];
 
-    fn row(self) -> &'static (Self, &'static str, &'static str, [f64; 19]) {
+    fn row(self) -> &'static (Self, &'static str, [f64; 19]) {
         // The enum is declared in table order; `each_level_has_its_own_row` holds that.
         let [first, ..] = &TABLE;
         TABLE.get(self as usize).unwrap_or(first)
@@ -151,12 +151,6 @@ impl Level {
     #[must_use]
     pub fn name(self) -> &'static str {
         self.row().1
-    }
-
-    /// The name as people write it.
-    #[must_use]
-    pub fn title(self) -> &'static str {
-        self.row().2
     }
 
     /// Whether young players play: they stand nearer to the ring.
@@ -194,7 +188,7 @@ impl Level {
             reach,
             shoulder,
             depth,
-        ] = self.row().3;
+        ] = self.row().2;
         Limits {
             v_max,
             tau,

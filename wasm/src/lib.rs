@@ -24,6 +24,8 @@ mod play;
 mod reads;
 #[cfg(target_arch = "wasm32")]
 mod runtime;
+#[cfg(feature = "full")]
+mod voice;
 
 pub use canvas::Palette;
 #[cfg(feature = "full")]

@@ -19,6 +19,7 @@ use backcut::scene::{self, CloseUp, Item, Scene, StripView, View};
 use backcut::set::PlayerId;
 use backcut::timeline::Frame;
 use backcut::voice::Voice;
+use backcut::words;
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 use web_sys::CanvasRenderingContext2d as Context;
@@ -77,14 +78,14 @@ impl Play {
     #[wasm_bindgen(getter, js_name = courtTitle)]
     #[must_use]
     pub fn court_title(&self) -> String {
-        self.core.set().court.title().to_owned()
+        words::court(self.core.set().court, self.core.voice()).to_owned()
     }
 
     /// The athletes' level as people write it.
     #[wasm_bindgen(getter, js_name = levelTitle)]
     #[must_use]
     pub fn level_title(&self) -> String {
-        self.core.set().level.title().to_owned()
+        words::level(self.core.set().level, self.core.voice()).to_owned()
     }
 
     /// Who takes part, bit 0 for player 1.

@@ -220,8 +220,8 @@ fn write_table(out: &mut dyn Write, play: &Play) -> io::Result<()> {
         "{}: {:.1} s, {}, {}",
         set.title,
         timeline.duration(),
-        set.level.title(),
-        set.court.title()
+        words::level(set.level, play.voice()),
+        words::court(set.court, play.voice())
     )?;
     let does: Vec<String> = timeline
         .actions()

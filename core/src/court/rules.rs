@@ -47,17 +47,4 @@ impl RuleSet {
     pub fn parse(name: &str) -> Option<Self> {
         Self::ALL.into_iter().find(|r| r.name() == name)
     }
-
-    /// The name as people write it.
-    #[must_use]
-    pub fn title(self) -> &'static str {
-        match self {
-            Self::Fiba => "FIBA",
-            Self::Nba => "NBA",
-            Self::Wnba => "WNBA",
-            Self::NcaaMen => "NCAA men",
-            Self::NcaaWomen => "NCAA women",
-            Self::Nfhs => "NFHS",
-        }
-    }
 }

@@ -16,6 +16,7 @@ mod tale;
 #[cfg(test)]
 mod tests;
 mod tie;
+mod title;
 
 pub use action::{action, kind};
 pub use caution::cautions;
@@ -24,6 +25,7 @@ pub use instant::describe;
 pub use look::{chance, coverage, guarded, look, open, openness};
 pub use measure::distance;
 pub use tale::{as_drawn, beat, beat_title, read_title, set};
+pub use title::{court, level};
 
 pub(crate) use measure::scale_bar;
 #[cfg(feature = "authoring")]

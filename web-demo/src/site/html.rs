@@ -43,7 +43,7 @@ fn entry(page: &Page, longest: f64) -> String {
         escape(&set.title),
         escape(set.about.as_deref().unwrap_or_default()),
         escape(&capital(set.when.as_deref().unwrap_or_default())),
-        set.level.title(),
+        words::level(set.level, page.play.voice()),
         ruler(length, longest)
     )
 }
@@ -79,8 +79,11 @@ pub(super) fn set_page(
                 "use",
                 &escape(&capital(set.when.as_deref().unwrap_or_default())),
             ),
-            ("level", &capital(set.level.title())),
-            ("court", set.court.title()),
+            (
+                "level",
+                &capital(words::level(set.level, page.play.voice())),
+            ),
+            ("court", words::court(set.court, page.play.voice())),
             ("length", &format!("{length:.1}")),
             ("ruler", &ruler(length, length)),
             ("points", &points),
