@@ -2,7 +2,7 @@
 //! published.
 //!
 //! `golden/<feature>/<case>` is what is expected: `frames` in whole millimetres and degrees, a line
-//! an instant, so that a difference can be read; `pictures` as SVG; `hashes.txt` a hash over the
+//! an instant, so that a difference can be read; `pictures` as SVG; `words` in each language; `hashes.txt` a hash over the
 //! bits of all frames at 60 a second, `defences.txt` one over every defence, both of which the wasm
 //! build is held against too. `BLESS=1` makes
 //! them anew. A failure leaves what was expected, what was got and the difference in the target
@@ -20,6 +20,8 @@ use backcut::scene::{Flag, StripView, Verdict};
 use backcut::set::{Coverage, PlayerId};
 use backcut::svg::{Palette, paint};
 use backcut::timeline::{Frame, Timeline};
+use backcut::voice::{Units, Voice};
+use backcut::words;
 use std::fmt::Write;
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -149,6 +151,62 @@ fn defence_case() -> Case {
     }
 }
 
+/// A set without its author's words, so that everything is left to the program.
+fn wordless(text: &[u8], voice: Voice) -> Play {
+    let mut set = backcut::document::read(text).unwrap();
+    for beat in &mut set.beats {
+        (beat.say, beat.title) = (None, None);
+        beat.actions.iter_mut().for_each(|a| a.say = None);
+    }
+    let options = Options {
+        voice,
+        ..Options::default()
+    };
+    Play::of(set, &options).unwrap()
+}
+
+/// Everything that is said of a set, a line each.
+fn told(play: &Play) -> String {
+    let mut lines: Vec<String> = Vec::new();
+    for beat in 0..play.set().beats.len() {
+        lines.push(format!("{}: {}", play.beat_title(beat), play.caption(beat)));
+    }
+    let timeline = play.timeline();
+    let defence = play.defence(Coverage::default());
+    for beat in timeline.beats() {
+        lines.push(play.describe_against(&defence, beat.start + 0.4));
+    }
+    lines.extend(play.cautions().iter().map(|c| (*c).to_owned()));
+    let settings = Settings::default();
+    let against = play.findings_against(&defence, &settings);
+    for finding in play.findings(&settings).iter().chain(&against) {
+        let cure = play.cure(finding).unwrap_or_default();
+        lines.push(
+            format!("{} {cure}", play.finding(finding))
+                .trim_end()
+                .to_owned(),
+        );
+    }
+    for look in play.looks(&defence) {
+        lines.push(words::look(&look, play.set(), play.voice()));
+    }
+    lines.join("\n") + "\n"
+}
+
+fn word_cases() -> Vec<Case> {
+    let mut cases = Vec::new();
+    for (name, text) in demo_sets() {
+        for tag in ["en", "es"] {
+            let voice = Voice::new(tag, Units::Courts);
+            cases.push(Case {
+                file: format!("words/{tag}/{name}.txt"),
+                text: told(&wordless(&text, voice)),
+            });
+        }
+    }
+    cases
+}
+
 /// A look, five defenders and flags, as the tool draws them.
 fn judged_picture() -> String {
     let play = demo_set("fogbank", Options::default());
@@ -204,7 +262,7 @@ fn picture_cases() -> Vec<Case> {
             paint(
                 &scene,
                 &Palette::light(),
-                backcut::words::court(court, backcut::voice::Voice::ENGLISH),
+                words::court(court, Voice::ENGLISH),
                 "",
             ),
         ));
@@ -301,11 +359,17 @@ fn pictures_look_as_they_did() {
 }
 
 #[test]
+fn demo_sets_are_told_as_they_were() {
+    hold_all(&word_cases());
+}
+
+#[test]
 fn every_golden_file_belongs_to_a_case() {
     let mut cases = frame_cases();
     cases.push(hash_case());
     cases.push(defence_case());
     cases.extend(picture_cases());
+    cases.extend(word_cases());
     let mut wanted: Vec<PathBuf> = cases.iter().map(|c| golden().join(&c.file)).collect();
     wanted.sort();
     let mut files = Vec::new();

@@ -15,9 +15,9 @@ use crate::scene::{self, CloseUp, Scene, Staged, StripGeometry, StripView, Verdi
 #[cfg(feature = "authoring")]
 use crate::set::Read;
 use crate::set::{Coverage, Set};
+use crate::strip::{self, Strip};
 #[cfg(feature = "authoring")]
 use crate::strip::{Fork, ForkTo};
-use crate::strip::{self, Strip};
 use crate::svg::{self, Palette};
 use crate::timeline::Timeline;
 use crate::timing;

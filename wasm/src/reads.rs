@@ -79,7 +79,11 @@ fn listed(line: &Core, within: &str, list: &Array) {
         let path = format!("{within}{}", index + 1);
         let object = Object::new();
         set(&object, "path", path.as_str().into());
-        set(&object, "title", words::read_title(read, index, line.voice()).into());
+        set(
+            &object,
+            "title",
+            words::read_title(read, index, line.voice()).into(),
+        );
         set(&object, "t", t.into());
         list.push(&object);
         if read.reads.is_empty() {

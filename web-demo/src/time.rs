@@ -257,7 +257,7 @@ fn write_table(out: &mut dyn Write, play: &Play) -> io::Result<()> {
         }
     }
     writeln!(out, "\nWhat holds it up")?;
-    for line in chain(set, timeline) {
+    for line in chain(set, timeline, play.voice()) {
         writeln!(out, "  {line}")?;
     }
     Ok(())
@@ -287,8 +287,8 @@ fn does(set: &Set, row: &TimedAction, voice: Voice) -> String {
 }
 
 /// What the end of the set hangs on, first to last, with what each of it waits for.
-fn chain(set: &Set, timeline: &Timeline) -> Vec<String> {
-    let name = |row: &TimedAction| format!("{} {}", row.who.number(), does(set, row));
+fn chain(set: &Set, timeline: &Timeline, voice: Voice) -> Vec<String> {
+    let name = |row: &TimedAction| format!("{} {}", row.who.number(), does(set, row, voice));
     let mut rows: Vec<(usize, &TimedAction)> = timeline
         .actions()
         .iter()

@@ -1,5 +1,5 @@
 ### What an action waits for, as the end of its sentence, and instants of actions as events. `.that` is
-### an event after “before”; other languages have another form of the verb there.
+### an event after “before” and “after”; other languages have another form of the verb there.
 
 plants = , planting
 as = as { $event }

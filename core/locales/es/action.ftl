@@ -7,8 +7,8 @@ said = { $who } { $what }
 way = { $verb } { $off } { $to }
 makes = hace { $what }
 off = { $count ->
-    [one] por el bloqueo de { $screeners }
-   *[other] por los bloqueos de { $screeners }
+    [one] tras el bloqueo de { $screeners }
+   *[other] tras los bloqueos de { $screeners }
 }
 between = entre { $screeners }
 round-left = por la izquierda de { $screeners }

@@ -13,8 +13,8 @@ stop-to-pass = { $count ->
    *[other] Que { $who } paren primero y luego pasen.
 }
 wait-for-catch = { $count ->
-    [one] Que { $who } pase adonde para { $whom }.
-   *[other] Que { $who } pasen adonde para { $whom }.
+    [one] Que { $who } pase al lugar donde { $whom } se detiene.
+   *[other] Que { $who } pasen al lugar donde { $whom } se detiene.
 }
 wait = { $count ->
     [one] Que { $who } espere.
@@ -58,7 +58,7 @@ let-sprint = { $count ->
 move-end = Mover el final del recorrido de { $who } { $n } { $place }.
 move-way = Mover el recorrido de { $who } { $n } { $place }.
 move-place = Mover a { $who } { $n } { $place }.
-send = Mandar a { $who } { $place }, a { $n }.
+send = Mejor, mandar a { $who } { $place }, a { $n }.
 begin = Colocar a { $who } { $place } al empezar.
 
 costs = Cuesta { $n }.

@@ -1,10 +1,10 @@
-### From memory. `.that` is the subjunctive after “antes de que”.
+### From memory. `.that` is the subjunctive after “antes de que” and “después de que”.
 
 plants = , plantando los pies
 as = cuando { $event }
 once = en cuanto { $event }
 before = { $seconds } antes de que { $event }
-after = { $seconds } después, cuando { $event }
+after = { $seconds } después de que { $event }
 seconds = { $n ->
     [one] { $n } segundo
    *[other] { $n } segundos

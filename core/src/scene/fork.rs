@@ -24,12 +24,7 @@ const SHORT: f64 = 6.0;
 const LEAST: f64 = 48.0;
 
 /// Draws `forks`, which are in time order. Of some that are too near to be read the first is named.
-pub(super) fn forks(
-    forks: &[Fork],
-    geometry: &StripGeometry,
-    voice: Voice,
-    out: &mut Vec<Item>,
-) {
+pub(super) fn forks(forks: &[Fork], geometry: &StripGeometry, voice: Voice, out: &mut Vec<Item>) {
     let mut free = geometry.left - LEAST;
     for (i, fork) in forks.iter().enumerate() {
         let x = geometry.x(fork.t);

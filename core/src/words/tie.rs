@@ -16,7 +16,7 @@ pub(super) fn clause(set: &Set, action: &Action, voice: Voice) -> String {
     };
     let (message, form) = match tie.relation {
         _ if tie.lag <= -AT_ONCE => (m::BEFORE, "that"),
-        _ if tie.lag >= AT_ONCE => (m::AFTER, ""),
+        _ if tie.lag >= AT_ONCE => (m::AFTER, "that"),
         TieRelation::With => (m::AS, ""),
         TieRelation::After => (m::ONCE, ""),
     };

@@ -7,6 +7,7 @@ use crate::markup;
 use crate::markup::{POSTER, beats, escape, fill};
 use backcut::play::Play;
 use backcut::set::Set;
+use backcut::words;
 
 pub(super) fn index(chapters: &[Chapter], pages: &[Page]) -> String {
     let longest = pages
