@@ -24,7 +24,7 @@ pub(crate) enum Piece {
     /// A variable.
     Part(String),
     /// By a variable; the last case holds where no other does.
-    Choice(String, Vec<(String, Vec<Piece>)>),
+    Choice(String, Vec<(String, Vec<Self>)>),
 }
 
 impl Message {

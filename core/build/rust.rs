@@ -57,16 +57,16 @@ fn name(id: &str) -> String {
 }
 
 fn shape(languages: &[(&str, &Message)]) -> Shape {
-    let all = || languages.iter().map(|(_, message)| message);
-    let plain = |message: &&Message| {
+    let all = || languages.iter().map(|(_, message)| *message);
+    let plain = |message: &Message| {
         let parts = message.parts();
         parts.written.is_empty() && parts.select.is_empty()
     };
     let one =
-        |message: &&Message| matches!(message.forms.as_slice(), [(form, _)] if form.is_empty());
-    if !all().all(|m| one(&m)) {
+        |message: &Message| matches!(message.forms.as_slice(), [(form, _)] if form.is_empty());
+    if !all().all(one) {
         Shape::Forms
-    } else if all().all(|m| plain(&m)) {
+    } else if all().all(plain) {
         Shape::Text
     } else {
         Shape::Message

@@ -60,7 +60,7 @@ pub(in crate::words) fn sentence(what: What) -> Message {
         What::OutOfBounds { screens: true, .. } => m::OUT_SCREENING,
         What::OutOfBounds { ball: true, .. } => m::OUT_WITH_BALL,
         What::OutOfBounds { .. } => m::OUT,
-        What::Backcourt => m::BACKCOURT.into(),
+        What::Backcourt => m::BACKCOURT,
         What::Collision {
             under_ring: true, ..
         } => m::COLLISION_UNDER_RING,
