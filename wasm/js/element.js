@@ -3,12 +3,12 @@
  */
 
 import { commandsOf } from "./commands.js";
-import { maskOf } from "./controls/follow.js";
 import { SetError } from "./fault.js";
 import { onKey } from "./keys.js";
 import { whenIdle, withResolvers } from "./later.js";
 import { loadFull, loadLate, loadModule } from "./load.js";
 import { run, stop, unwatch, watch } from "./loop.js";
+import { maskOf } from "./mask.js";
 import { ATTRIBUTE, EVENT } from "./names.js";
 import { Opened } from "./opened.js";
 import { Player } from "./player.js";

@@ -3,6 +3,22 @@
 import { sheetOf } from "./adopted.js";
 
 const CSS = `
+.followed { display: contents; }
+.label { align-self: center; color: var(--_soft); margin-inline-end: 14px; }
+.who { display: grid; place-items: center; min-inline-size: 46px; color: var(--_follow); }
+.body { inline-size: 36px; block-size: 32px; fill: var(--_offence); stroke: none; }
+.body .ring { fill: none; }
+.body text { fill: var(--_offence-number); font: 700 14px var(--_sans); }
+[aria-pressed="true"] .body { fill: var(--_follow); }
+[aria-pressed="true"] .body .ring { stroke: var(--_follow); stroke-width: 1.5; }
+[aria-pressed="true"] .body text { fill: var(--_follow-number); }
+.choice select { appearance: none; inline-size: 100%; min-block-size: 46px; padding-inline: 10px 24px; font-weight: 700; text-align: start; }
+.choice select option { background: var(--_field); color: var(--_ink); }
+.choice .chevron { position: absolute; inset-inline-end: 10px; pointer-events: none; }
+.who[aria-pressed="true"] { background: linear-gradient(currentColor, currentColor) bottom center / calc(100% - 12px) 4px no-repeat; }
+[data-narrow] .choice { justify-content: flex-start; }
+@media (hover: hover) { .choice:hover { text-decoration: underline; text-underline-offset: 3px; } }
+
 .sharing { padding-block: 10px 2px; border-block-end: 1px solid var(--_rule); font-size: 15px; }
 .ways { display: flex; flex-wrap: wrap; column-gap: 18px; }
 .ways .word { padding: 0; text-decoration: underline; text-underline-offset: 3px; }

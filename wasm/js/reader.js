@@ -7,7 +7,6 @@ import { button, make, write } from "./build.js";
 import { Caption } from "./controls/caption.js";
 import { Court } from "./controls/court.js";
 import { FaultNote } from "./controls/fault.js";
-import { Follow } from "./controls/follow.js";
 import { Heading } from "./controls/heading.js";
 import { Key } from "./controls/key.js";
 import { Speed } from "./controls/speed.js";
@@ -111,13 +110,14 @@ export class Reader {
   );
   #court;
   #controls;
-  #lists;
+  #lists = make("div", { class: "row narrow-only" });
   #heading;
   #caption;
   #strip;
   #transport;
   #speed;
-  #follow;
+  /** The second row of a wide reader and of a narrow one; what is in them comes after the first picture. */
+  #second = make("div", { class: "row wide-only" });
   #key = new Key();
   #late = /** @type {Late | undefined} */ (undefined);
   #extras = /** @type {InstanceType<Late["Extras"]> | undefined} */ (undefined);
@@ -136,19 +136,12 @@ export class Reader {
     this.#strip = new Strip(ask);
     this.#transport = new Transport(ask);
     this.#speed = new Speed(ask);
-    this.#follow = new Follow(ask);
     const { play, beat, frame } = this.#transport.nodes;
-    this.#lists = make(
-      "div",
-      { class: "row narrow-only" },
-      this.#speed.nodes.list,
-      this.#follow.nodes.list,
-    );
     this.#controls = make(
       "div",
       { class: "controls", part: PART.controls },
-      make("div", { class: "row first" }, play, beat, frame, ...this.#speed.nodes.words),
-      this.#follow.nodes.row,
+      make("div", { class: "row first" }, play, beat, frame, ...this.#speed.nodes),
+      this.#second,
       this.#lists,
     );
     this.node = make(
@@ -210,7 +203,7 @@ export class Reader {
     this.#extras = new late.Extras(this.#host, this.#ask);
     const { wide, narrow, words, row, below } = this.#extras.nodes;
     this.node.append(this.#sheet.node);
-    this.#follow.nodes.row.append(...wide);
+    this.#second.append(...wide);
     this.#lists.append(...narrow);
     this.#heading.words.prepend(...words);
     this.#controls.after(row, below);
@@ -270,7 +263,7 @@ export class Reader {
     if (narrow === this.#narrow) return;
     this.#narrow = narrow;
     this.node.toggleAttribute("data-narrow", narrow);
-    (narrow ? this.#lists : this.#follow.nodes.row).append(this.#more);
+    (narrow ? this.#lists : this.#second).append(this.#more);
     (narrow ? this.#controls : this.#heading.node).append(this.#heading.words);
   }
 
@@ -326,7 +319,7 @@ export class Reader {
   /** Brings everything up to date; for changes of state, not for each frame. */
   update() {
     const { state } = this;
-    for (const part of [this.#heading, this.#caption, this.#speed, this.#follow, this.#key]) {
+    for (const part of [this.#heading, this.#caption, this.#speed, this.#key]) {
       part.update(state);
     }
     this.#extras?.update(state);

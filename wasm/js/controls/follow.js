@@ -33,14 +33,14 @@ export class Follow {
       (value) => ask.follow(Number(value)),
     );
     this.nodes = {
-      row: make(
+      wide: make(
         "div",
-        { class: "row wide-only", role: "group", "aria-label": "Follow" },
+        { class: "followed", role: "group", "aria-label": "Follow" },
         make("span", { class: "label", "aria-hidden": "true" }, "Follow"),
         this.#all,
         ...this.#players,
       ),
-      list: this.#list.node,
+      narrow: this.#list.node,
     };
   }
 
@@ -81,10 +81,4 @@ function shape(tag, attributes) {
   const element = document.createElementNS(SVG, tag);
   for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
   return element;
-}
-
-/** `"1 4"` as bits, 1 is bit 0; anything else is everybody. @param {string | null} text */
-export function maskOf(text) {
-  const numbers = (text ?? "").match(/\b[1-5]\b/g) ?? [];
-  return numbers.reduce((mask, n) => mask | (1 << (Number(n) - 1)), 0);
 }
