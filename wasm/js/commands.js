@@ -1,6 +1,7 @@
 /** What is done when a reader asks for it, by button, key or pointer. */
 
-import { FRAME, SPEED } from "./names.js";
+import { FRAME, SPEEDS } from "./names.js";
+import { english, learn } from "./words.js";
 
 /** @import { BackcutSet } from "./element.js" */
 /** @import { Player } from "./player.js" */
@@ -18,12 +19,14 @@ import { FRAME, SPEED } from "./names.js";
  * @property {() => void} judge asks for what the reader wants to know
  * @property {() => Promise<void>} goFull
  * @property {() => void} reopen
+ * @property {() => void} hear
+ * @property {() => void} revoice
  */
 
 /** @param {BackcutSet} element @param {Inside} inside @returns {Commands} */
 export function commandsOf(
   element,
-  { player, reader, paint, attempt, scrub, judge, goFull, reopen },
+  { player, reader, paint, attempt, scrub, judge, goFull, reopen, hear, revoice },
 ) {
   const update = () => paint(() => reader().update());
   const fill = () => {
@@ -31,6 +34,14 @@ export function commandsOf(
     update();
   };
   return {
+    say: english,
+    english,
+    voice: "",
+    learn,
+    revoice(say) {
+      this.say = say;
+      revoice();
+    },
     toggle: () => (player.paused ? element.play().catch(() => {}) : player.pause()),
     seek: (time) => player.ready && player.seek(Math.min(time, player.duration)),
     move: (seconds) => player.ready && player.seek(player.time + seconds),
@@ -48,8 +59,8 @@ export function commandsOf(
       player.rate = rate;
     },
     pace: (by) => {
-      const at = SPEED.findIndex(({ rate }) => rate === player.rate);
-      player.rate = SPEED[at + by]?.rate ?? player.rate;
+      const at = SPEEDS.findIndex((rate) => rate === player.rate);
+      player.rate = SPEEDS[at + by] ?? player.rate;
     },
     follow: (mask) => {
       reader().follow = mask === reader().follow ? 0 : mask;
@@ -69,6 +80,11 @@ export function commandsOf(
       judge();
     },
     help() {},
+    pressed: [],
+    key(event) {
+      this.pressed.push(event);
+    },
+    hear,
     attempt,
     goFull,
     reopen,

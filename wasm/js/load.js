@@ -13,6 +13,7 @@ import {
   paintEmptyCourt,
 } from "../pkg/raw/backcut.js";
 import { compile, importFull, importLate } from "./source.js";
+import { learn } from "./words.js";
 
 /** @import { Palette as FullPalette, Play as FullSet } from "../pkg/full/backcut.js" */
 
@@ -105,7 +106,11 @@ export const loadModule = once(async () => {
 /** @typedef {typeof import("./late.js")} Late */
 
 /** What the reader can do without until the first picture is there. */
-export const loadLate = once(importLate);
+export const loadLate = once(async () => {
+  const late = await importLate();
+  learn(late.words);
+  return late;
+});
 
 /** The full one. */
 export const loadFull = once(async () => {

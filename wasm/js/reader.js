@@ -14,7 +14,7 @@ import { Strip } from "./controls/strip.js";
 import { Transport } from "./controls/transport.js";
 import { fit } from "./fit.js";
 import { run, stop } from "./loop.js";
-import { PART } from "./names.js";
+import { ATTRIBUTE, PART } from "./names.js";
 import { coloursOf } from "./palette.js";
 import { captionOf, inWords } from "./told.js";
 
@@ -23,11 +23,18 @@ import { captionOf, inWords } from "./told.js";
 /** @import { BackcutSet } from "./element.js" */
 /** @import { Player } from "./player.js" */
 /** @import { SetError } from "./fault.js" */
+/** @import { Say, Words } from "../pkg/words/say.js" */
 
 /**
  * What a reader can ask for.
  *
  * @typedef {object} Commands
+ * @property {Say} say all words, in the language of the page around
+ * @property {Say} english as far as it is there
+ * @property {string} voice the language and units asked for, where those are not English and the court's
+ * @property {(words: Words) => void} learn takes the English that a module brings
+ * @property {() => void} hear looks which language and units are asked for
+ * @property {(say: Say) => void} revoice makes what is seen anew in these words
  * @property {() => void} toggle plays or pauses
  * @property {(time: number) => void} seek
  * @property {(seconds: number) => void} move
@@ -44,6 +51,8 @@ import { captionOf, inWords } from "./told.js";
  * @property {() => Promise<void>} goFull goes on with the full module, if that comes
  * @property {() => void} reopen opens the set anew, where what decides the line changed
  * @property {(act: () => void) => void} attempt asks the module; a trap shows as a fault
+ * @property {(event: Event) => void} key does what a key asks for
+ * @property {Event[]} pressed keys that nobody knew of yet: what they do comes after the first picture
  * @property {() => void} help lists the keys; the list comes after the first picture
  * @property {() => void} timing shows what holds the set up, or no longer
  */
@@ -103,11 +112,7 @@ export class Reader {
   #painted = "";
 
   #slot = make("slot");
-  #more = button(
-    { class: "cell word more", "aria-expanded": "false" },
-    () => this.#toggleMore(),
-    "More",
-  );
+  #more;
   #court;
   #controls;
   #lists = make("div", { class: "row narrow-only" });
@@ -118,11 +123,11 @@ export class Reader {
   #speed;
   /** The second row of a wide reader and of a narrow one; what is in them comes after the first picture. */
   #second = make("div", { class: "row wide-only" });
-  #key = new Key();
+  #key;
   #late = /** @type {Late | undefined} */ (undefined);
   #extras = /** @type {InstanceType<Late["Extras"]> | undefined} */ (undefined);
   #sheet = /** @type {InstanceType<Late["Sheet"]> | undefined} */ (undefined);
-  #fault = new FaultNote();
+  #fault;
   node;
 
   /** @param {BackcutSet} host @param {Player} player @param {Commands} ask */
@@ -130,6 +135,14 @@ export class Reader {
     this.#host = host;
     this.#player = player;
     this.#ask = ask;
+    const { say } = ask;
+    this.#more = button(
+      { class: "cell word more", "aria-expanded": "false" },
+      () => this.#toggleMore(),
+      say.more,
+    );
+    this.#key = new Key(say);
+    this.#fault = new FaultNote(say);
     this.#heading = new Heading(ask);
     this.#court = new Court(ask);
     this.#caption = new Caption(ask);
@@ -166,6 +179,20 @@ export class Reader {
     this.update();
   }
 
+  /** Takes the place of one that speaks another language. @param {Reader} other */
+  replace(other) {
+    this.follow = other.follow;
+    this.full = other.full;
+    this.timing = other.timing;
+    this.early = other.early;
+    this.#unfolded = other.#unfolded;
+    if (!other.#captions) this.hush();
+    this.poster = this.#host.getAttribute(ATTRIBUTE.poster);
+    other.node.replaceWith(this.node);
+    other.release();
+    if (other.#late) this.refine(other.#late);
+  }
+
   /** What stands for the court until that is there, if the page put nothing inside. @param {string | null} address */
   set poster(address) {
     this.#slot.replaceChildren(...(address ? [make("img", { src: address, alt: "" })] : []));
@@ -174,7 +201,7 @@ export class Reader {
 
   /** Says that the set is on its way. */
   wait() {
-    this.#caption.say("Loading the set");
+    this.#caption.say(this.#ask.say.loading);
   }
 
   /** Takes an open set; it is painted by the next layout. @param {Module} module where it is open @param {OpenSet} play */
@@ -223,7 +250,11 @@ export class Reader {
   fail(module, error, address) {
     this.#use(module);
     this.#hold(undefined);
-    this.#fault.show(error.message, Math.max(0, error.faults.length + error.more - 1), address);
+    this.#fault.show(
+      error.told(this.#ask.say),
+      Math.max(0, error.faults.length + error.more - 1),
+      address,
+    );
     this.node.dataset.state = "fault";
     this.#width = 0;
     this.#bleach();
@@ -344,7 +375,7 @@ export class Reader {
       this.#transport.update(state);
       this.#extras?.instant(state);
       this.#strip.tell(state);
-      if (this.#play) this.#court.tell(inWords(this.#play, state));
+      if (this.#play) this.#court.tell(inWords(this.#play, this.#ask.say, state));
       this.#strip.place(state.time);
     });
   };
@@ -479,6 +510,7 @@ export class Reader {
   #toggleMore() {
     const open = this.node.toggleAttribute("data-more");
     this.#more.setAttribute("aria-expanded", String(open));
-    write(this.#more, open ? "Less" : "More");
+    const { say } = this.#ask;
+    write(this.#more, open ? say.less : say.more);
   }
 }

@@ -73,6 +73,8 @@ slot, [data-state="loading"] ::slotted(:not(:first-child)) { display: none; }
 [data-state="loading"] :is(.playhead, .tab, .key) { display: none; }
 [data-state="loading"] :is(h2, h3) { visibility: hidden; }
 
+[data-mute] > :not(.court) { visibility: hidden; }
+
 button, select { font: inherit; color: inherit; background: none; border: 0; border-radius: 0; margin: 0; padding: 0; cursor: pointer; }
 button, select, [role="slider"], a { outline-offset: 2px; }
 :focus { outline: none; }

@@ -16,27 +16,31 @@ export class Follow {
 
   /** @param {Commands} ask */
   constructor(ask) {
-    this.#all = button({ class: "word", "data-word": "all" }, () => ask.follow(0), "all");
+    const { say } = ask;
+    this.#all = button({ class: "word", "data-word": say.all }, () => ask.follow(0), say.all);
     this.#players = PLAYERS.map((n) =>
       button(
-        { class: "who", "aria-label": `Follow ${n}` },
+        { class: "who", "aria-label": say.followPlayer({ player: n }) },
         () => ask.follow(1 << (n - 1)),
         body(n),
       ),
     );
     this.#list = choice(
-      "Follow",
+      say.follow,
       [
-        { value: "0", word: "Follow all" },
-        ...PLAYERS.map((n) => ({ value: String(1 << (n - 1)), word: `Follow ${n}` })),
+        { value: "0", word: say.followAll },
+        ...PLAYERS.map((n) => ({
+          value: String(1 << (n - 1)),
+          word: say.followPlayer({ player: n }),
+        })),
       ],
       (value) => ask.follow(Number(value)),
     );
     this.nodes = {
       wide: make(
         "div",
-        { class: "followed", role: "group", "aria-label": "Follow" },
-        make("span", { class: "label", "aria-hidden": "true" }, "Follow"),
+        { class: "followed", role: "group", "aria-label": say.follow },
+        make("span", { class: "label", "aria-hidden": "true" }, say.follow),
         this.#all,
         ...this.#players,
       ),

@@ -1,6 +1,6 @@
 /** How fast it plays, as a list, where there is no room for its words side by side. */
 
-import { SPEED } from "../names.js";
+import { SPEEDS } from "../names.js";
 import { choice } from "./choice.js";
 
 /** @import { Commands, State } from "../reader.js" */
@@ -11,9 +11,11 @@ export class Pace {
 
   /** @param {Commands} ask */
   constructor(ask) {
+    const { say } = ask;
+    const words = [say.slow, say.halfSpeed, say.gameSpeed];
     this.#list = choice(
-      "Speed",
-      SPEED.map(({ rate, phrase }) => ({ value: String(rate), word: phrase })),
+      say.speed,
+      words.map((word, i) => ({ value: String(SPEEDS[i]), word })),
       (value) => ask.rate(Number(value)),
     );
     this.node = this.#list.node;

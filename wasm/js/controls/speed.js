@@ -1,7 +1,7 @@
 /** How fast it plays, as words side by side. */
 
 import { button } from "../build.js";
-import { SPEED } from "../names.js";
+import { SPEEDS } from "../names.js";
 
 /** @import { Commands, State } from "../reader.js" */
 
@@ -9,16 +9,15 @@ export class Speed {
   nodes;
 
   /** @param {Commands} ask */
-  constructor(ask) {
-    this.nodes = SPEED.map(({ rate, word }) =>
-      button({ class: "cell word wide-only", "data-word": word }, () => ask.rate(rate), word),
+  constructor({ say, rate }) {
+    const words = [say.slow, say.half, say.gameSpeed];
+    this.nodes = words.map((word, i) =>
+      button({ class: "cell word wide-only", "data-word": word }, () => rate(SPEEDS[i] ?? 1), word),
     );
   }
 
   /** @param {State} state */
   update({ rate }) {
-    SPEED.forEach((speed, i) => {
-      this.nodes[i]?.setAttribute("aria-pressed", String(speed.rate === rate));
-    });
+    this.nodes.forEach((node, i) => node.setAttribute("aria-pressed", String(SPEEDS[i] === rate)));
   }
 }
