@@ -123,9 +123,11 @@ async function bundle() {
   const apart = { WASM_FILE: firstFile, FULL_WASM_FILE: wholeFile };
   const fullModule = await bundled("full.js", glue, apart);
   const spanish = await bundled("spanish.js", glue, {});
+  const SPANISH_FILE = `./${published("words-es", "js", spanish)}`;
   const sharing = await bundled("sharing.js", glue, {});
   const teaching = await bundled("teaching.js", glue, {});
   const late = {
+    SPANISH_FILE,
     SHARING_FILE: `./${published("sharing", "js", sharing)}`,
     TEACHING_FILE: `./${published("teaching", "js", teaching)}`,
   };
@@ -133,7 +135,7 @@ async function bundle() {
     ...apart,
     LATE_FILE: `./${published("late", "js", await bundled("late.js", glue, late))}`,
     FULL_FILE: `./${published("full", "js", fullModule)}`,
-    SPANISH_FILE: `./${published("words-es", "js", spanish)}`,
+    SPANISH_FILE,
   });
   writeFileSync(join(pkg, "backcut.js"), module);
   const inlined = await bundled("index.js", glue, apart, { "source.js": "inlined.js" });

@@ -2,7 +2,6 @@
  * The custom element: its life in the page, its attributes, its events.
  */
 
-import { isInSpanish } from "./around.js";
 import { commandsOf } from "./commands.js";
 import { SetError } from "./fault.js";
 import { whenIdle, withResolvers } from "./later.js";
@@ -16,7 +15,6 @@ import { Reader } from "./reader.js";
 import { Reflected } from "./reflected.js";
 import { fileOf } from "./setfile.js";
 import { listen } from "./surroundings.js";
-import { importSpanish } from "./source.js";
 import { styles } from "./styles.js";
 import { isTold } from "./told.js";
 
@@ -97,7 +95,6 @@ export class BackcutSet extends Reflected {
       judge: () => this.#judge(),
       goFull: () => this.#goFull(),
       reopen: () => this.#reload(),
-      hear: () => this.#hear(),
       revoice: () => this.#revoice(),
     }));
     this.#reader = new Reader(this, this.#player, ask);
@@ -398,16 +395,6 @@ export class BackcutSet extends Reflected {
     if (!full || !file || file !== this.#opened.file || full === this.#opened.module) return;
     // The line that a read takes has a length of its own.
     this.#attempt(() => (this.read ? this.#open(full, file) : this.#show(full, file)));
-  }
-
-  /** On a page in Spanish nobody is to read English first. */
-  async #hear() {
-    if (!isInSpanish(this)) return;
-    const { dataset } = this.#reader.node;
-    dataset.mute = "";
-    const module = await importSpanish().catch(() => undefined);
-    delete dataset.mute;
-    module?.speak(this, this.#ask, module.spanish);
   }
 
   /** Makes what is seen anew. */

@@ -1,10 +1,12 @@
 /** What becomes of the language and the units around a set while it stands on the page. */
 
+import { isInSpanish, languageAround } from "./around.js";
 import { ATTRIBUTE } from "./names.js";
 import { importSpanish } from "./source.js";
 import { speak } from "./voice.js";
 
 /** @import { BackcutSet } from "./element.js" */
+/** @import { OpenSet } from "./load.js" */
 /** @import { Commands } from "./reader.js" */
 
 const followed = /** @type {WeakSet<AbortSignal>} */ (new WeakSet());
@@ -28,4 +30,22 @@ export function followLanguage(element, ask, signal) {
   }
   signal.addEventListener("abort", () => observer.disconnect());
   ask.hear();
+}
+
+/**
+ * Tells assistive technology which words are in which language, where that is not one language for
+ * all: an author's are in the page's, and ours in English.
+ *
+ * @param {BackcutSet} element
+ * @param {OpenSet} play
+ */
+export function tellLanguages(element, play) {
+  const around = languageAround(element);
+  const reader = element.shadowRoot?.querySelector(".reader");
+  if (!reader || isInSpanish(element) || /^en(-|$)/i.test(around)) return;
+  reader.setAttribute("lang", "en");
+  for (const title of reader.querySelectorAll("h2, .beat h3")) title.setAttribute("lang", around);
+  reader.querySelectorAll(".captions p").forEach((caption, beat) => {
+    if (play.said(beat)) caption.setAttribute("lang", around);
+  });
 }

@@ -59,7 +59,9 @@ td button { --open: 0; display: block; inline-size: 100%; min-block-size: 44px; 
 td small { color: var(--_soft); }
 [data-narrow] [hidden] { display: none !important; }
 [data-narrow] .judged { padding-inline: 2px; }
-[data-narrow] .choice { flex: 1 1 auto; min-inline-size: 0; }
+[data-narrow] .choice { flex: 1 0 auto; max-inline-size: 100%; }
+.row.narrow-only { flex-wrap: wrap; }
+[data-narrow] .row > .cell.more { flex: 1 0 auto; }
 [data-narrow] .choice select { field-sizing: content; padding-inline: 4px 18px; font-size: 14px; }
 [data-narrow] .choice .chevron { inset-inline-end: 4px; }
 [data-narrow] .row .cell.word { padding-inline: 9px; }
@@ -71,11 +73,10 @@ td small { color: var(--_soft); }
 /* Too narrow for words between the chevrons: they stand above, and what is left goes to the next line. */
 .row.wide-only { flex-wrap: wrap; }
 .controls { container-type: inline-size; }
-@container (inline-size < 350px) {
+@container (inline-size < 372px) {
   .stepper { min-block-size: 50px; padding-block-start: 14px; }
   .stepper > span { position: absolute; inset: 4px 0 auto; text-align: center; font-size: 13px; pointer-events: none; }
   .stepper button { margin-block-start: -14px; padding-block-start: 18px; }
-  .row.narrow-only { flex-wrap: wrap; }
   .row.narrow-only > .cell { flex: 1 0 45% !important; min-block-size: 44px; }
 }
 

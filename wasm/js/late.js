@@ -2,7 +2,7 @@
 
 export { followLinks } from "./anchors.js";
 export { standIns } from "./contrast.js";
-export { followLanguage } from "./language.js";
+export { followLanguage, tellLanguages } from "./language.js";
 export { lateStyles } from "./late-styles.js";
 export { keepTogether } from "./sync.js";
 export { late as words } from "../pkg/words/late.js";

@@ -15,6 +15,7 @@ import {
 import { compile, importFull, importLate } from "./source.js";
 import { learn } from "./words.js";
 
+/** @import { BackcutSet } from "./element.js" */
 /** @import { Palette as FullPalette, Play as FullSet } from "../pkg/full/backcut.js" */
 
 /**
@@ -75,7 +76,7 @@ import { learn } from "./words.js";
  *
  * @typedef {object} Module
  * @property {WebAssembly.Memory} memory
- * @property {{ open(bytes: Uint8Array, court: string | null | undefined, level: string | null | undefined, mirror: boolean, read: string, coverage: string): OpenSet }} Play opens sets; the first module knows the main line alone
+ * @property {{ open(bytes: Uint8Array, court: string | null | undefined, level: string | null | undefined, mirror: boolean, read: string, coverage: string, host: BackcutSet): OpenSet }} Play opens sets; the first module knows the main line alone
  * @property {typeof Palette | typeof FullPalette} Palette
  * @property {typeof byteLimit} byteLimit
  * @property {typeof emptyCourtHeight} emptyCourtHeight

@@ -23,39 +23,8 @@ import { captionOf, inWords } from "./told.js";
 /** @import { BackcutSet } from "./element.js" */
 /** @import { Player } from "./player.js" */
 /** @import { SetError } from "./fault.js" */
-/** @import { Say, Words } from "../pkg/words/say.js" */
 
-/**
- * What a reader can ask for.
- *
- * @typedef {object} Commands
- * @property {Say} say all words, in the language of the page around
- * @property {Say} english as far as it is there
- * @property {string} voice the language and units asked for, where those are not English and the court's
- * @property {(words: Words) => void} learn takes the English that a module brings
- * @property {() => void} hear looks which language and units are asked for
- * @property {(say: Say) => void} revoice makes what is seen anew in these words
- * @property {() => void} toggle plays or pauses
- * @property {(time: number) => void} seek
- * @property {(seconds: number) => void} move
- * @property {(by: number) => void} beat
- * @property {(by: number) => void} frame
- * @property {(rate: number) => void} rate
- * @property {(by: number) => void} pace to the next faster or slower speed
- * @property {(mask: number) => void} follow bit 0 is player 1; the same again: all
- * @property {() => void} fullScreen
- * @property {() => void} fold
- * @property {() => void} large fills the court with the close-up, or shows all of it again
- * @property {() => void} captions shows or hides what the captions say
- * @property {(on: boolean) => void} scrub
- * @property {() => Promise<void>} goFull goes on with the full module, if that comes
- * @property {() => void} reopen opens the set anew, where what decides the line changed
- * @property {(act: () => void) => void} attempt asks the module; a trap shows as a fault
- * @property {(event: Event) => void} key does what a key asks for
- * @property {Event[]} pressed keys that nobody knew of yet: what they do comes after the first picture
- * @property {() => void} help lists the keys; the list comes after the first picture
- * @property {() => void} timing shows what holds the set up, or no longer
- */
+/** @typedef {import("./commands.js").Commands} Commands */
 
 /**
  * What the controls show.
@@ -211,7 +180,8 @@ export class Reader {
     this.#players = play.players;
     const beats = Array.from(play.beatStarts, (_, i) => i);
     this.#titles = beats.map((i) => play.beatTitle(i));
-    this.#heading.show(play);
+    if (this.#spoken) this.#heading.about(play);
+    this.#heading.title = play.title;
     this.#caption.show(
       this.#titles,
       beats.map((i) => captionOf(play, i)),
@@ -220,6 +190,7 @@ export class Reader {
     this.#caption.update(this.state);
     this.node.setAttribute("aria-label", play.title);
     this.node.dataset.state = "open";
+    this.#late?.tellLanguages(this.#host, play);
   }
 
   /** Takes what came after the first picture. @param {Late} late */
@@ -238,6 +209,12 @@ export class Reader {
     this.#more.parentElement?.append(this.#more);
     this.#extras.take(this.#play);
     this.#extras.update(this.state);
+    if (this.#play) late.tellLanguages(this.#host, this.#play);
+  }
+
+  /** Whether the set tells what it has in the language of the page; the first module knows English alone. */
+  get #spoken() {
+    return !this.#ask.voice || (this.#play && "caption" in this.#play);
   }
 
   /**
@@ -335,7 +312,7 @@ export class Reader {
     } else if (!must) return;
     if (!this.#play) return this.#court.paintEmpty(this.#module, this.#palette);
     this.#key.layout(this.#play, this.#width);
-    if (!this.early) this.#key.paint(this.#play, this.#palette);
+    if (!this.early && this.#spoken) this.#key.paint(this.#play, this.#palette);
     this.#painted = "";
     this.update();
   }
@@ -343,7 +320,7 @@ export class Reader {
   /** Paints what waited for the court to be seen. */
   complete() {
     if (!this.#play || !this.#palette) return;
-    this.#key.paint(this.#play, this.#palette);
+    if (this.#spoken) this.#key.paint(this.#play, this.#palette);
     this.#strip.paint(this.#play, this.#palette, this.state);
   }
 

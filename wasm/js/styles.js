@@ -133,6 +133,7 @@ header .word { min-block-size: 28px; padding: 0; background-size: 100% 4px !impo
 [data-narrow] .row { min-block-size: 46px; }
 [data-narrow] .controls { margin-inline: -8px; margin-block-end: -8px; }
 [data-narrow] .row.first > * { flex: 1 1 0; }
+[data-narrow] .stepper { min-inline-size: auto; }
 [data-narrow] .row.first .play { order: 1; }
 [data-narrow] .row.first .stepper:last-of-type { order: 2; }
 [data-narrow] .row.first .cell::before { content: none; }

@@ -16,12 +16,17 @@ import { isInSpanish, languageAround } from "./around.js";
  * @param {(tag: string) => Say | Promise<Say>} spanish
  */
 export async function speak(element, ask, spanish) {
-  const tag = isInSpanish(element) ? languageAround(element) : "";
-  const voice = `${tag} ${element.units}`.trim();
-  if (voice === ask.voice) return;
-  ask.voice = voice;
+  const around = languageAround(element);
+  const heard = `${around} ${element.units}`;
+  if (heard === ask.heard) return;
+  const first = ask.heard === undefined;
+  ask.heard = heard;
+  const tag = isInSpanish(element) ? around : "";
+  ask.voice = `${tag} ${element.units}`.trim();
+  // So it speaks already.
+  if (first && !ask.voice) return;
   const say = tag ? await spanish(tag) : ask.english;
-  if (voice !== ask.voice) return;
+  if (heard !== ask.heard) return;
   ask.revoice(say);
-  if (voice) ask.goFull();
+  if (ask.voice) ask.goFull();
 }

@@ -32,9 +32,13 @@ export class Heading {
     this.node = make("header", {}, this.#title, about, this.words);
   }
 
-  /** @param {{ title: string, courtTitle: string, levelTitle: string, duration: number }} set */
-  show({ title, courtTitle, levelTitle, duration }) {
+  /** @param {string} title */
+  set title(title) {
     write(this.#title, title);
+  }
+
+  /** @param {{ courtTitle: string, levelTitle: string, duration: number }} set */
+  about({ courtTitle, levelTitle, duration }) {
     write(this.#court, courtTitle);
     write(this.#level, ` · ${levelTitle}`);
     write(this.#length, ` · ${this.#say.seconds({ time: duration })}`);

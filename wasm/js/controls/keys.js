@@ -17,7 +17,7 @@ const does = (say) =>
     beat: [say.beatBack, say.nextBeat],
     seek: [say.toStart, say.toEnd],
     pace: [say.slower, say.faster],
-    follow: [say.followAll, say.followAgain],
+    follow: [say.followEverybody, say.followAgain],
     captions: [say.captions],
     fullScreen: [say.fullScreen],
     help: [say.thisList],

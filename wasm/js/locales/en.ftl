@@ -58,6 +58,7 @@ refused = The set file did not come: { $status }.
 follow = Follow
 all = all
 follow-all = Follow all
+follow-everybody = Follow all
 follow-player = Follow { $player }
 
 ## Against a defence

@@ -3,15 +3,15 @@
 
 ## Playing
 
-play = Reproducir
+play = Ver
 pause = Pausa
 again = Otra vez
 next-beat = Fase siguiente
 previous-beat = Fase anterior
-next-frame = Fotograma siguiente
-previous-frame = Fotograma anterior
+next-frame = Imagen siguiente
+previous-frame = Imagen anterior
 beat = Fase
-frame = Fotograma
+frame = Imagen
 slow = Lento
 half = Medio
 half-speed = Media velocidad
@@ -26,7 +26,7 @@ full-screen = Pantalla completa
 close = Cerrar
 more = Más
 less = Menos
-all-rows = todas las filas
+all-rows = más filas
 court = Pista
 enlarge = Detalle: ampliar
 reduce = Detalle: ver toda la pista
@@ -57,7 +57,8 @@ refused = El archivo de la jugada no ha llegado: { $status }.
 
 follow = Seguir
 all = equipo
-follow-all = Seguir al equipo
+follow-all = Equipo
+follow-everybody = Seguir a todo el equipo
 follow-player = Seguir al { $player }
 
 ## Against a defence
@@ -89,19 +90,19 @@ classes = Desde el instante de cada ocasión hasta que un defensor puede puntear
 keys = Teclas
 keys-act = Funcionan mientras el foco está en esta jugada.
 characters-act = También letras, cifras y signos
-play-or-pause = Reproducir o pausar
+play-or-pause = Ver o pausar
 second-back = 1 segundo atrás
 second-on = 1 segundo adelante
 second-back-in-strip = 1 segundo atrás, en la banda
 second-on-in-strip = 1 segundo adelante, en la banda
-frame-back = 1 fotograma atrás
-frame-on = 1 fotograma adelante
+frame-back = 1 imagen atrás
+frame-on = 1 imagen adelante
 beat-back = Fase atrás
 to-start = Al principio
 to-end = Al final
 slower = Más lento
 faster = Más rápido
-follow-again = Seguir a ese número; otra vez: al equipo
+follow-again = Seguir a ese número; otra vez: a todo el equipo
 this-list = Esta lista
 space-key = Espacio
 left-key = Izquierda
