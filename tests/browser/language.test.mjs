@@ -35,8 +35,39 @@ test("on a page in Spanish the controls, the caption line and the numbers are Sp
     await page.getByRole("slider").getAttribute("aria-valuetext"),
     /^0,0 segundos de 6,0, fase 1/,
   );
-  assert.match(await page.locator(".notes li").first().textContent(), /^.?Atención: /);
+  assert.match(await page.locator(".notes li").first().textContent(), /^.?Atención: 1 pasa/);
+  assert.match(await page.locator(".about").textContent(), /^FIBA · sénior · 6,0\u00a0s$/);
+  assert.match(
+    await page.locator(".marks").getAttribute("aria-label"),
+    /^Significado de las marcas: corte, /,
+  );
   assert.deepEqual(problems, []);
+});
+
+test("what no author said is told in Spanish, in the units asked for, and turns with the page", async (t) => {
+  const body = within("es-ES", '<backcut-set src="/set.json" coverage="chase"></backcut-set>');
+  const { page } = await open(t, { body });
+  const caption = page.locator(".captions p").first();
+  const look = (unit) =>
+    page.waitForFunction(
+      (text) => {
+        const { looks } = document.querySelector("backcut-set");
+        return looks?.some((one) => one.text.includes(text));
+      },
+      unit,
+      { polling: 50 },
+    );
+  await refined(page);
+  await page.getByText("1 pasa a 2").first().waitFor();
+  await look("\u00a0m");
+  await page.evaluate(() => (document.querySelector("backcut-set").units = "feet"));
+  await look("″");
+  await turn(page, "en");
+  await page.getByText("1 passes to 2").first().waitFor();
+  await look("″");
+  await page.evaluate(() => document.querySelector("backcut-set").removeAttribute("units"));
+  await look(" m");
+  assert.match(await caption.textContent(), /^1 passes to 2/);
 });
 
 test("numbers are written as in the page's country", async (t) => {

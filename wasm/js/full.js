@@ -54,9 +54,7 @@ function open(bytes, court, level, mirror, read, _coverage, host) {
   const play = Play.open(bytes, court ?? undefined, level ?? undefined, mirror);
   try {
     play.takeRead(read);
-    if ("speak" in play) {
-      /** @type {any} */ (play).speak(languageAround(host), UNITS.get(host.units));
-    }
+    play.speak(languageAround(host), UNITS.get(host.units));
     return /** @type {OpenSet} */ (/** @type {unknown} */ (play));
   } catch (reason) {
     play.free();

@@ -62,7 +62,8 @@ td small { color: var(--_soft); }
 [data-narrow] .choice { flex: 1 0 auto; max-inline-size: 100%; }
 .row.narrow-only { flex-wrap: wrap; }
 [data-narrow] .row > .cell.more { flex: 1 0 auto; }
-[data-narrow] .choice select { field-sizing: content; padding-inline: 4px 18px; font-size: 14px; }
+.choice select { field-sizing: content; }
+[data-narrow] .choice select { padding-inline: 4px 18px; font-size: 14px; }
 [data-narrow] .choice .chevron { inset-inline-end: 4px; }
 [data-narrow] .row .cell.word { padding-inline: 9px; }
 [data-narrow] .when { min-block-size: 44px; }
