@@ -4,6 +4,8 @@
 //     wasm/pkg/raw/, wasm/pkg/full/   what wasm-pack makes; the sources in wasm/js import it
 //     wasm/pkg/backcut.js             what a page loads
 //     wasm/pkg/backcut_bg-HASH.wasm   what that loads
+//     wasm/pkg/words/                 what .ci/words.mjs makes of the message catalogues; imported too
+//     wasm/pkg/words-es-HASH.js       what that loads on a page in Spanish
 //     wasm/pkg/late-HASH.js           what that loads after the first picture
 //     wasm/pkg/sharing-HASH.js        what that loads when somebody shares
 //     wasm/pkg/teaching-HASH.js       what that loads when somebody teaches by it
@@ -32,6 +34,7 @@ import { root, run } from "./process.mjs";
 import { setup } from "./setup.mjs";
 import { shorten } from "./shorten.mjs";
 import { snippet } from "./snippet.mjs";
+import { words } from "./words.mjs";
 
 const pkg = join(root, "wasm", "pkg");
 
@@ -98,6 +101,7 @@ async function bundled(entry, glue, defined, instead = {}) {
     minify: true,
     format: "esm",
     target: "es2022",
+    charset: "utf8",
     define: Object.fromEntries(named),
     plugins: [withParts],
     // They stay where they are, beside this one.
@@ -118,9 +122,12 @@ async function bundle() {
   const wholeFile = `./${published("full_bg", "wasm", full.wasm)}`;
   const apart = { WASM_FILE: firstFile, FULL_WASM_FILE: wholeFile };
   const fullModule = await bundled("full.js", glue, apart);
+  const spanish = await bundled("spanish.js", glue, {});
+  const SPANISH_FILE = `./${published("words-es", "js", spanish)}`;
   const sharing = await bundled("sharing.js", glue, {});
   const teaching = await bundled("teaching.js", glue, {});
   const late = {
+    SPANISH_FILE,
     SHARING_FILE: `./${published("sharing", "js", sharing)}`,
     TEACHING_FILE: `./${published("teaching", "js", teaching)}`,
   };
@@ -128,6 +135,7 @@ async function bundle() {
     ...apart,
     LATE_FILE: `./${published("late", "js", await bundled("late.js", glue, late))}`,
     FULL_FILE: `./${published("full", "js", fullModule)}`,
+    SPANISH_FILE,
   });
   writeFileSync(join(pkg, "backcut.js"), module);
   const inlined = await bundled("index.js", glue, apart, { "source.js": "inlined.js" });
@@ -169,6 +177,7 @@ function manifest({ firstFile, wholeFile }) {
       "sharing-*.js",
       "teaching-*.js",
       "full-*.js",
+      "words-es-*.js",
       "full_bg-*.wasm",
       "inlined.js",
       "frame.html",
@@ -194,9 +203,13 @@ function types() {
     // What wasm-pack made lies elsewhere in the package, or not at all.
     writeFileSync(
       join(folder, name),
-      text.replace(/\.\.\/pkg\/(raw|full)\/backcut\.js/g, "./$1-wasm.js"),
+      text
+        .replace(/\.\.\/pkg\/(raw|full)\/backcut\.js/g, "./$1-wasm.js")
+        .replaceAll("../pkg/words/", "./words/"),
     );
   }
+  const declares = (path) => !path.endsWith(".js");
+  cpSync(join(pkg, "words"), join(folder, "words"), { recursive: true, filter: declares });
   for (const name of ["raw", "full"]) {
     const text = readFileSync(join(pkg, name, "backcut.d.ts"), "utf8");
     // Needs a newer library than a page's own project may have.
@@ -213,6 +226,7 @@ export async function build() {
   // The first is small above all; the other is asked for by somebody who waits for its answer.
   wasm("raw", "z", "--no-default-features");
   wasm("full", "2");
+  await words();
   const files = await bundle();
   types();
   manifest(files);

@@ -378,7 +378,7 @@ test("a link in the article moves the set it names, and pauses it", async (t) =>
   await page.waitForFunction(() => document.querySelector("backcut-set").paused);
   assert.equal(await property(page, "beat"), 3);
   assert.equal(await page.locator("backcut-set").getAttribute("follow"), "3");
-  await page.getByText("later").click();
+  await page.getByRole("link", { name: "later" }).click();
   await page.waitForFunction(() => document.querySelector("backcut-set").currentTime === 1.5);
   await page.getByText("elsewhere").click();
   assert.equal(await property(page, "currentTime"), 1.5);

@@ -110,6 +110,7 @@ test("the close-up lies where the button is", async (t) => {
 
 test("the close-up is reached and left by keyboard, and keys still act there", async (t) => {
   const { page } = await openHandoff(t);
+  await refined(page);
   await page.keyboard.press("Tab");
   assert.equal(
     await page.evaluate(() =>

@@ -1,10 +1,47 @@
 /** What is done when a reader asks for it, by button, key or pointer. */
 
-import { FRAME, SPEED } from "./names.js";
+import { isInSpanish } from "./around.js";
+import { FRAME, SPEEDS } from "./names.js";
+import { importSpanish } from "./source.js";
+import { english, learn } from "./words.js";
 
 /** @import { BackcutSet } from "./element.js" */
 /** @import { Player } from "./player.js" */
-/** @import { Commands, Reader } from "./reader.js" */
+/** @import { Reader } from "./reader.js" */
+/** @import { Say, Words } from "../pkg/words/say.js" */
+
+/**
+ * What a reader can ask for.
+ *
+ * @typedef {object} Commands
+ * @property {Say} say all words, in the language of the page around
+ * @property {Say} english as far as it is there
+ * @property {string | undefined} heard language and units around the element, once it was looked
+ * @property {string} voice the language and units asked for, where those are not English and the court's
+ * @property {(words: Words) => void} learn takes the English that a module brings
+ * @property {() => void} hear looks which language and units are asked for
+ * @property {(say: Say) => void} revoice makes what is seen anew in these words
+ * @property {() => void} toggle plays or pauses
+ * @property {(time: number) => void} seek
+ * @property {(seconds: number) => void} move
+ * @property {(by: number) => void} beat
+ * @property {(by: number) => void} frame
+ * @property {(rate: number) => void} rate
+ * @property {(by: number) => void} pace to the next faster or slower speed
+ * @property {(mask: number) => void} follow bit 0 is player 1; the same again: all
+ * @property {() => void} fullScreen
+ * @property {() => void} fold
+ * @property {() => void} large fills the court with the close-up, or shows all of it again
+ * @property {() => void} captions shows or hides what the captions say
+ * @property {(on: boolean) => void} scrub
+ * @property {() => Promise<void>} goFull goes on with the full module, if that comes
+ * @property {() => void} reopen opens the set anew, where what decides the line changed
+ * @property {(act: () => void) => void} attempt asks the module; a trap shows as a fault
+ * @property {(event: Event) => void} key does what a key asks for
+ * @property {Event[]} pressed keys that nobody knew of yet: what they do comes after the first picture
+ * @property {() => void} help lists the keys; the list comes after the first picture
+ * @property {() => void} timing shows what holds the set up, or no longer
+ */
 
 /**
  * What the element keeps to itself otherwise.
@@ -18,12 +55,13 @@ import { FRAME, SPEED } from "./names.js";
  * @property {() => void} judge asks for what the reader wants to know
  * @property {() => Promise<void>} goFull
  * @property {() => void} reopen
+ * @property {() => void} revoice makes what is seen anew
  */
 
 /** @param {BackcutSet} element @param {Inside} inside @returns {Commands} */
 export function commandsOf(
   element,
-  { player, reader, paint, attempt, scrub, judge, goFull, reopen },
+  { player, reader, paint, attempt, scrub, judge, goFull, reopen, revoice },
 ) {
   const update = () => paint(() => reader().update());
   const fill = () => {
@@ -31,6 +69,15 @@ export function commandsOf(
     update();
   };
   return {
+    say: english,
+    english,
+    heard: undefined,
+    voice: "",
+    learn,
+    revoice(say) {
+      this.say = say;
+      revoice();
+    },
     toggle: () => (player.paused ? element.play().catch(() => {}) : player.pause()),
     seek: (time) => player.ready && player.seek(Math.min(time, player.duration)),
     move: (seconds) => player.ready && player.seek(player.time + seconds),
@@ -48,8 +95,8 @@ export function commandsOf(
       player.rate = rate;
     },
     pace: (by) => {
-      const at = SPEED.findIndex(({ rate }) => rate === player.rate);
-      player.rate = SPEED[at + by]?.rate ?? player.rate;
+      const at = SPEEDS.findIndex((rate) => rate === player.rate);
+      player.rate = SPEEDS[at + by] ?? player.rate;
     },
     follow: (mask) => {
       reader().follow = mask === reader().follow ? 0 : mask;
@@ -69,6 +116,19 @@ export function commandsOf(
       judge();
     },
     help() {},
+    pressed: [],
+    key(event) {
+      this.pressed.push(event);
+    },
+    async hear() {
+      if (!isInSpanish(element)) return;
+      // Nobody is to read English first.
+      const { dataset } = reader().node;
+      dataset.mute = "";
+      const module = await importSpanish().catch(() => undefined);
+      delete dataset.mute;
+      module?.speak(element, this, module.spanish);
+    },
     attempt,
     goFull,
     reopen,

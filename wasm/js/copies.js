@@ -6,6 +6,7 @@ import { home } from "./source.js";
 /** @import { BackcutSet } from "./element.js" */
 /** @import { FullPlay } from "./load.js" */
 /** @import { State } from "./reader.js" */
+/** @import { Say } from "../pkg/words/say.js" */
 
 /**
  * A set on a page.
@@ -116,11 +117,11 @@ async function hashOf(bytes) {
   return ` integrity="sha384-${btoa(String.fromCharCode(...hash))}"`;
 }
 
-/** A frame, for a page that may hold no script. @param {OnPage} set */
-export function frame(set) {
+/** A frame, for a page that may hold no script. @param {OnPage} set @param {Say} say */
+export function frame(set, say) {
   const { width, height } = set.host.getBoundingClientRect();
   const [w, h] = [Math.ceil(width), Math.ceil(height - set.panel)];
-  const title = escape(`${set.play.title}, a set play`);
+  const title = escape(say.frameTitle({ title: set.play.title }));
   const source = `${reached(framePage()) ?? opener(set.host)}#${fragment(set)}`;
   return (
     `<iframe src="${escape(source)}" title="${title}" loading="lazy" ` +

@@ -3,12 +3,11 @@
  */
 
 import { commandsOf } from "./commands.js";
-import { maskOf } from "./controls/follow.js";
 import { SetError } from "./fault.js";
-import { onKey } from "./keys.js";
 import { whenIdle, withResolvers } from "./later.js";
 import { loadFull, loadLate, loadModule } from "./load.js";
 import { run, stop, unwatch, watch } from "./loop.js";
+import { maskOf } from "./mask.js";
 import { ATTRIBUTE, EVENT } from "./names.js";
 import { Opened } from "./opened.js";
 import { Player } from "./player.js";
@@ -49,6 +48,7 @@ const GRACE_MS = 50;
  * @attr {string} sync - sets of the page with the same word share one clock
  * @attr {string} share - address of a page that opens links, in place of the package's frame page
  * @attr {string} keys - `no-characters` where letters, digits and marks shall be no keys
+ * @attr {string} units - `metres` or `feet`, in place of what the court's rule book measures in
  * @attr {string} theme - `light` or `dark`
  * @cssprop {length} --backcut-room - [100svh] the height that the whole reader should not outgrow
  * @slot - the first child stands for the court until the set is there: a picture, or a link to the
@@ -58,6 +58,7 @@ export class BackcutSet extends Reflected {
   static observedAttributes = Object.values(ATTRIBUTE);
 
   #player = new Player((name) => this.#onPlayer(name));
+  #ask;
   #reader;
   #opened = new Opened();
   #error = /** @type {SetError | null} */ (null);
@@ -82,7 +83,7 @@ export class BackcutSet extends Reflected {
     super();
     const root = this.attachShadow({ mode: "open" });
     root.adoptedStyleSheets = [styles()];
-    const ask = commandsOf(this, {
+    const ask = (this.#ask = commandsOf(this, {
       player: this.#player,
       reader: () => this.#reader,
       paint: (act) => this.#guarded(act),
@@ -94,10 +95,11 @@ export class BackcutSet extends Reflected {
       judge: () => this.#judge(),
       goFull: () => this.#goFull(),
       reopen: () => this.#reload(),
-    });
+      revoice: () => this.#revoice(),
+    }));
     this.#reader = new Reader(this, this.#player, ask);
     root.append(this.#reader.node);
-    root.addEventListener("keydown", (event) => onKey(event, ask, this));
+    root.addEventListener("keydown", (event) => ask.key(event));
   }
 
   // -- life ---------------------------------------------------------------------------------
@@ -105,6 +107,7 @@ export class BackcutSet extends Reflected {
   connectedCallback() {
     clearTimeout(this.#releasing);
     // Who listens still was only moved.
+    this.#ask.hear();
     if (this.#listening) return this.#settle();
     this.#listening = new AbortController();
     // First of all: on a phone what it asks for is long on its way.
@@ -348,9 +351,11 @@ export class BackcutSet extends Reflected {
         if (this.shadowRoot) late.lateStyles(this.shadowRoot);
         late.followLinks();
         late.keepTogether();
+        if (this.#listening) late.followLanguage(this, this.#ask, this.#listening.signal);
       }
       this.#guarded(() => this.#reader.recolour());
-      if (this.#opened.play === play && (!isTold(play) || this.#judging)) this.#goFull();
+      if (this.#opened.play !== play) return;
+      if (!isTold(play) || this.#judging || this.#ask.voice) this.#goFull();
     });
   }
 
@@ -390,6 +395,19 @@ export class BackcutSet extends Reflected {
     if (!full || !file || file !== this.#opened.file || full === this.#opened.module) return;
     // The line that a read takes has a length of its own.
     this.#attempt(() => (this.read ? this.#open(full, file) : this.#show(full, file)));
+  }
+
+  /** Makes what is seen anew. */
+  #revoice() {
+    const reader = new Reader(this, this.#player, this.#ask);
+    const { module, file } = this.#opened;
+    this.#attempt(() => {
+      reader.replace(this.#reader);
+      this.#reader = reader;
+      if (this.#error) reader.fail(module, this.#error, this.src);
+      else if (module && file) this.#show(module, file);
+      else reader.layout();
+    });
   }
 
   /** @param {unknown} reason */

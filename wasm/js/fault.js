@@ -1,5 +1,9 @@
 /** Why a set cannot be shown. */
 
+import { english } from "./words.js";
+
+/** @import { Say } from "../pkg/words/say.js" */
+
 /**
  * One thing that is wrong with a set file.
  *
@@ -22,14 +26,18 @@ export class SetError extends Error {
   /** How many more there are than `faults` holds. */
   more;
 
+  /** Tells why, in a language. @type {(say: Say) => string} */
+  told;
+
   /**
-   * @param {string} message
+   * @param {(say: Say) => string} told
    * @param {readonly Fault[]} [faults]
    * @param {number} [more]
    * @param {unknown} [cause]
    */
-  constructor(message, faults = [], more = 0, cause = undefined) {
-    super(message, { cause });
+  constructor(told, faults = [], more = 0, cause = undefined) {
+    super(told(english), { cause });
+    this.told = told;
     this.faults = faults;
     this.more = more;
   }
@@ -37,15 +45,17 @@ export class SetError extends Error {
   /** From what the wasm module throws. @param {unknown} thrown */
   static from(thrown) {
     if (thrown instanceof SetError) return thrown;
-    if (!Array.isArray(thrown)) return new SetError("The player could not start.", [], 0, thrown);
+    if (!Array.isArray(thrown)) return new SetError((say) => say.noStart, [], 0, thrown);
     const list = /** @type {Fault[] & { more?: number }} */ (thrown);
     const [first] = list;
-    return new SetError(first ? sentence(first) : "The file is wrong.", [...list], list.more ?? 0);
+    const told = (/** @type {Say} */ say) => (first ? sentence(say, first) : say.fileWrong);
+    return new SetError(told, [...list], list.more ?? 0);
   }
 }
 
-/** A fault for a reader. @param {Fault} fault */
-export function sentence({ line, found, allowed, help }) {
-  const what = allowed ? `${found}; ${allowed}` : found;
-  return [`${line > 0 ? `Line ${line}: ` : ""}${what}.`, help].filter(Boolean).join(" ");
+/** A fault for a reader. @param {Say} say @param {Fault} fault */
+export function sentence(say, { line, found, allowed, help }) {
+  const what = `${allowed ? `${found}; ${allowed}` : found}.`;
+  const where = line > 0 ? say.faultInLine({ line, fault: what }) : what;
+  return help ? `${where} ${help}` : where;
 }

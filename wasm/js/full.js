@@ -9,6 +9,7 @@ import {
   openLink as unpack,
   paintEmptyCourt,
 } from "../pkg/full/backcut.js";
+import { languageAround } from "./around.js";
 import { show } from "./shown.js";
 
 /** @import { BackcutSet } from "./element.js" */
@@ -16,6 +17,12 @@ import { show } from "./shown.js";
 /** @import { Shown } from "./shown.js" */
 
 const PLAYERS = [1, 2, 3, 4, 5];
+
+/** What the module calls the units of the attribute. */
+const UNITS = new Map([
+  ["metres", "m"],
+  ["feet", "ft"],
+]);
 
 /** The set file in a link; has `element` show what the link asks for, where it is not open yet. @param {string} link @param {BackcutSet} element */
 function openLink(link, element) {
@@ -42,11 +49,12 @@ function opened(link) {
   }
 }
 
-/** Opens a set file and takes the line of `read`; throws as the module does. @type {Module["Play"]["open"]} */
-function open(bytes, court, level, mirror, read) {
+/** Opens a set file as `host` shows it, and takes the line of `read`; throws as the module does. @type {Module["Play"]["open"]} */
+function open(bytes, court, level, mirror, read, _coverage, host) {
   const play = Play.open(bytes, court ?? undefined, level ?? undefined, mirror);
   try {
     play.takeRead(read);
+    play.speak(languageAround(host), UNITS.get(host.units));
     return /** @type {OpenSet} */ (/** @type {unknown} */ (play));
   } catch (reason) {
     play.free();

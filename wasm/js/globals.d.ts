@@ -4,6 +4,8 @@ declare const WASM_FILE: string;
 declare const FULL_WASM_FILE: string;
 /** The same, of what comes after the first picture. */
 declare const LATE_FILE: string;
+/** The same, of the words in Spanish. */
+declare const SPANISH_FILE: string;
 /** The same, of what sharing needs. */
 declare const SHARING_FILE: string;
 /** The same, of the modes that teach. */

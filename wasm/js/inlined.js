@@ -7,6 +7,7 @@
 import * as full from "./full.js";
 import * as late from "./late.js";
 import * as sharing from "./sharing.js";
+import * as spanish from "./spanish.js";
 import * as teaching from "./teaching.js";
 
 /** Unpacks a wasm file out of the page. @param {URL} address */
@@ -20,6 +21,8 @@ export async function compile({ pathname }) {
 }
 
 export const importLate = async () => late;
+
+export const importSpanish = async () => spanish;
 
 export const importSharing = async () => sharing;
 

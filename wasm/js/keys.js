@@ -54,7 +54,8 @@ export function acts(key, host) {
 export function onKey(event, ask, host) {
   if (!(event instanceof KeyboardEvent) || event.defaultPrevented) return;
   if (event.altKey || event.ctrlKey || event.metaKey) return;
-  const target = event.composedPath()[0];
+  // One that waited is on no path any more.
+  const target = event.composedPath()[0] ?? host.shadowRoot?.activeElement;
   if (!(target instanceof HTMLElement) || target.isContentEditable || target.matches(KEEPS)) return;
   const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
   if (!acts(key, host) || (key === " " && target.matches("button,summary"))) return;

@@ -3,6 +3,22 @@
 import { sheetOf } from "./adopted.js";
 
 const CSS = `
+.followed { display: contents; }
+.label { align-self: center; color: var(--_soft); margin-inline-end: 14px; }
+.who { display: grid; place-items: center; min-inline-size: 46px; color: var(--_follow); }
+.body { inline-size: 36px; block-size: 32px; fill: var(--_offence); stroke: none; }
+.body .ring { fill: none; }
+.body text { fill: var(--_offence-number); font: 700 14px var(--_sans); }
+[aria-pressed="true"] .body { fill: var(--_follow); }
+[aria-pressed="true"] .body .ring { stroke: var(--_follow); stroke-width: 1.5; }
+[aria-pressed="true"] .body text { fill: var(--_follow-number); }
+.choice select { appearance: none; inline-size: 100%; min-block-size: 46px; padding-inline: 10px 24px; font-weight: 700; text-align: start; }
+.choice select option { background: var(--_field); color: var(--_ink); }
+.choice .chevron { position: absolute; inset-inline-end: 10px; pointer-events: none; }
+.who[aria-pressed="true"] { background: linear-gradient(currentColor, currentColor) bottom center / calc(100% - 12px) 4px no-repeat; }
+[data-narrow] .choice { justify-content: flex-start; }
+@media (hover: hover) { .choice:hover { text-decoration: underline; text-underline-offset: 3px; } }
+
 .sharing { padding-block: 10px 2px; border-block-end: 1px solid var(--_rule); font-size: 15px; }
 .ways { display: flex; flex-wrap: wrap; column-gap: 18px; }
 .ways .word { padding: 0; text-decoration: underline; text-underline-offset: 3px; }
@@ -43,8 +59,11 @@ td button { --open: 0; display: block; inline-size: 100%; min-block-size: 44px; 
 td small { color: var(--_soft); }
 [data-narrow] [hidden] { display: none !important; }
 [data-narrow] .judged { padding-inline: 2px; }
-[data-narrow] .choice { flex: 1 1 auto; min-inline-size: 0; }
-[data-narrow] .choice select { field-sizing: content; padding-inline: 4px 18px; font-size: 14px; }
+[data-narrow] .choice { flex: 1 0 auto; max-inline-size: 100%; }
+.row.narrow-only { flex-wrap: wrap; }
+[data-narrow] .row > .cell.more { flex: 1 0 auto; }
+.choice select { field-sizing: content; }
+[data-narrow] .choice select { padding-inline: 4px 18px; font-size: 14px; }
 [data-narrow] .choice .chevron { inset-inline-end: 4px; }
 [data-narrow] .row .cell.word { padding-inline: 9px; }
 [data-narrow] .when { min-block-size: 44px; }
@@ -55,11 +74,10 @@ td small { color: var(--_soft); }
 /* Too narrow for words between the chevrons: they stand above, and what is left goes to the next line. */
 .row.wide-only { flex-wrap: wrap; }
 .controls { container-type: inline-size; }
-@container (inline-size < 350px) {
+@container (inline-size < 372px) {
   .stepper { min-block-size: 50px; padding-block-start: 14px; }
   .stepper > span { position: absolute; inset: 4px 0 auto; text-align: center; font-size: 13px; pointer-events: none; }
   .stepper button { margin-block-start: -14px; padding-block-start: 18px; }
-  .row.narrow-only { flex-wrap: wrap; }
   .row.narrow-only > .cell { flex: 1 0 45% !important; min-block-size: 44px; }
 }
 

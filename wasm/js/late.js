@@ -2,7 +2,9 @@
 
 export { followLinks } from "./anchors.js";
 export { standIns } from "./contrast.js";
+export { followLanguage, tellLanguages } from "./language.js";
 export { lateStyles } from "./late-styles.js";
 export { keepTogether } from "./sync.js";
+export { late as words } from "../pkg/words/late.js";
 export { Extras } from "./controls/extras.js";
 export { Sheet } from "./controls/sheet.js";

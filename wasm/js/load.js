@@ -13,7 +13,9 @@ import {
   paintEmptyCourt,
 } from "../pkg/raw/backcut.js";
 import { compile, importFull, importLate } from "./source.js";
+import { learn } from "./words.js";
 
+/** @import { BackcutSet } from "./element.js" */
 /** @import { Palette as FullPalette, Play as FullSet } from "../pkg/full/backcut.js" */
 
 /**
@@ -74,7 +76,7 @@ import { compile, importFull, importLate } from "./source.js";
  *
  * @typedef {object} Module
  * @property {WebAssembly.Memory} memory
- * @property {{ open(bytes: Uint8Array, court: string | null | undefined, level: string | null | undefined, mirror: boolean, read: string, coverage: string): OpenSet }} Play opens sets; the first module knows the main line alone
+ * @property {{ open(bytes: Uint8Array, court: string | null | undefined, level: string | null | undefined, mirror: boolean, read: string, coverage: string, host: BackcutSet): OpenSet }} Play opens sets; the first module knows the main line alone
  * @property {typeof Palette | typeof FullPalette} Palette
  * @property {typeof byteLimit} byteLimit
  * @property {typeof emptyCourtHeight} emptyCourtHeight
@@ -105,7 +107,11 @@ export const loadModule = once(async () => {
 /** @typedef {typeof import("./late.js")} Late */
 
 /** What the reader can do without until the first picture is there. */
-export const loadLate = once(importLate);
+export const loadLate = once(async () => {
+  const late = await importLate();
+  learn(late.words);
+  return late;
+});
 
 /** The full one. */
 export const loadFull = once(async () => {

@@ -34,6 +34,8 @@ export const ATTRIBUTE = /** @type {const} */ ({
   share: "share",
   /** `no-characters`: letters, digits and marks are no keys; arrows and the like still are. */
   keys: "keys",
+  /** `metres` or `feet`, in place of what the court's rule book measures in. */
+  units: "units",
   /** `light` or `dark`, where the page does not go by the reader's preference. */
   theme: "theme",
 });
@@ -78,12 +80,8 @@ export const PART = /** @type {const} */ ({
   key: "key",
 });
 
-/** Speeds by the words on their buttons; 1 is the speed of a game. */
-export const SPEED = /** @type {const} */ ([
-  { rate: 0.25, word: "Slow", phrase: "Slow" },
-  { rate: 0.5, word: "Half", phrase: "Half speed" },
-  { rate: 1, word: "Game speed", phrase: "Game speed" },
-]);
+/** Speeds that there are buttons for; 1 is the speed of a game. */
+export const SPEEDS = /** @type {const} */ ([0.25, 0.5, 1]);
 
 /** One film frame, seconds. */
 export const FRAME = 1 / 30;

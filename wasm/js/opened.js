@@ -31,6 +31,7 @@ export class Opened {
       host.mirrored,
       host.read,
       host.coverage,
+      host,
     );
     this.play?.free();
     this.play = play;

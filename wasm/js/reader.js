@@ -7,7 +7,6 @@ import { button, make, write } from "./build.js";
 import { Caption } from "./controls/caption.js";
 import { Court } from "./controls/court.js";
 import { FaultNote } from "./controls/fault.js";
-import { Follow } from "./controls/follow.js";
 import { Heading } from "./controls/heading.js";
 import { Key } from "./controls/key.js";
 import { Speed } from "./controls/speed.js";
@@ -15,7 +14,7 @@ import { Strip } from "./controls/strip.js";
 import { Transport } from "./controls/transport.js";
 import { fit } from "./fit.js";
 import { run, stop } from "./loop.js";
-import { PART } from "./names.js";
+import { ATTRIBUTE, PART } from "./names.js";
 import { coloursOf } from "./palette.js";
 import { captionOf, inWords } from "./told.js";
 
@@ -25,29 +24,7 @@ import { captionOf, inWords } from "./told.js";
 /** @import { Player } from "./player.js" */
 /** @import { SetError } from "./fault.js" */
 
-/**
- * What a reader can ask for.
- *
- * @typedef {object} Commands
- * @property {() => void} toggle plays or pauses
- * @property {(time: number) => void} seek
- * @property {(seconds: number) => void} move
- * @property {(by: number) => void} beat
- * @property {(by: number) => void} frame
- * @property {(rate: number) => void} rate
- * @property {(by: number) => void} pace to the next faster or slower speed
- * @property {(mask: number) => void} follow bit 0 is player 1; the same again: all
- * @property {() => void} fullScreen
- * @property {() => void} fold
- * @property {() => void} large fills the court with the close-up, or shows all of it again
- * @property {() => void} captions shows or hides what the captions say
- * @property {(on: boolean) => void} scrub
- * @property {() => Promise<void>} goFull goes on with the full module, if that comes
- * @property {() => void} reopen opens the set anew, where what decides the line changed
- * @property {(act: () => void) => void} attempt asks the module; a trap shows as a fault
- * @property {() => void} help lists the keys; the list comes after the first picture
- * @property {() => void} timing shows what holds the set up, or no longer
- */
+/** @typedef {import("./commands.js").Commands} Commands */
 
 /**
  * What the controls show.
@@ -104,25 +81,22 @@ export class Reader {
   #painted = "";
 
   #slot = make("slot");
-  #more = button(
-    { class: "cell word more", "aria-expanded": "false" },
-    () => this.#toggleMore(),
-    "More",
-  );
+  #more;
   #court;
   #controls;
-  #lists;
+  #lists = make("div", { class: "row narrow-only" });
   #heading;
   #caption;
   #strip;
   #transport;
   #speed;
-  #follow;
-  #key = new Key();
+  /** The second row of a wide reader and of a narrow one; what is in them comes after the first picture. */
+  #second = make("div", { class: "row wide-only" });
+  #key;
   #late = /** @type {Late | undefined} */ (undefined);
   #extras = /** @type {InstanceType<Late["Extras"]> | undefined} */ (undefined);
   #sheet = /** @type {InstanceType<Late["Sheet"]> | undefined} */ (undefined);
-  #fault = new FaultNote();
+  #fault;
   node;
 
   /** @param {BackcutSet} host @param {Player} player @param {Commands} ask */
@@ -130,25 +104,26 @@ export class Reader {
     this.#host = host;
     this.#player = player;
     this.#ask = ask;
+    const { say } = ask;
+    this.#more = button(
+      { class: "cell word more", "aria-expanded": "false" },
+      () => this.#toggleMore(),
+      say.more,
+    );
+    this.#key = new Key(say);
+    this.#fault = new FaultNote(say);
     this.#heading = new Heading(ask);
     this.#court = new Court(ask);
     this.#caption = new Caption(ask);
     this.#strip = new Strip(ask);
     this.#transport = new Transport(ask);
     this.#speed = new Speed(ask);
-    this.#follow = new Follow(ask);
     const { play, beat, frame } = this.#transport.nodes;
-    this.#lists = make(
-      "div",
-      { class: "row narrow-only" },
-      this.#speed.nodes.list,
-      this.#follow.nodes.list,
-    );
     this.#controls = make(
       "div",
       { class: "controls", part: PART.controls },
-      make("div", { class: "row first" }, play, beat, frame, ...this.#speed.nodes.words),
-      this.#follow.nodes.row,
+      make("div", { class: "row first" }, play, beat, frame, ...this.#speed.nodes),
+      this.#second,
       this.#lists,
     );
     this.node = make(
@@ -173,6 +148,20 @@ export class Reader {
     this.update();
   }
 
+  /** Takes the place of one that speaks another language. @param {Reader} other */
+  replace(other) {
+    this.follow = other.follow;
+    this.full = other.full;
+    this.timing = other.timing;
+    this.early = other.early;
+    this.#unfolded = other.#unfolded;
+    if (!other.#captions) this.hush();
+    this.poster = this.#host.getAttribute(ATTRIBUTE.poster);
+    other.node.replaceWith(this.node);
+    other.release();
+    if (other.#late) this.refine(other.#late);
+  }
+
   /** What stands for the court until that is there, if the page put nothing inside. @param {string | null} address */
   set poster(address) {
     this.#slot.replaceChildren(...(address ? [make("img", { src: address, alt: "" })] : []));
@@ -181,7 +170,7 @@ export class Reader {
 
   /** Says that the set is on its way. */
   wait() {
-    this.#caption.say("Loading the set");
+    this.#caption.say(this.#ask.say.loading);
   }
 
   /** Takes an open set; it is painted by the next layout. @param {Module} module where it is open @param {OpenSet} play */
@@ -191,7 +180,8 @@ export class Reader {
     this.#players = play.players;
     const beats = Array.from(play.beatStarts, (_, i) => i);
     this.#titles = beats.map((i) => play.beatTitle(i));
-    this.#heading.show(play);
+    if (this.#spoken) this.#heading.about(play);
+    this.#heading.title = play.title;
     this.#caption.show(
       this.#titles,
       beats.map((i) => captionOf(play, i)),
@@ -200,6 +190,7 @@ export class Reader {
     this.#caption.update(this.state);
     this.node.setAttribute("aria-label", play.title);
     this.node.dataset.state = "open";
+    this.#late?.tellLanguages(this.#host, play);
   }
 
   /** Takes what came after the first picture. @param {Late} late */
@@ -210,7 +201,7 @@ export class Reader {
     this.#extras = new late.Extras(this.#host, this.#ask);
     const { wide, narrow, words, row, below } = this.#extras.nodes;
     this.node.append(this.#sheet.node);
-    this.#follow.nodes.row.append(...wide);
+    this.#second.append(...wide);
     this.#lists.append(...narrow);
     this.#heading.words.prepend(...words);
     this.#controls.after(row, below);
@@ -218,6 +209,12 @@ export class Reader {
     this.#more.parentElement?.append(this.#more);
     this.#extras.take(this.#play);
     this.#extras.update(this.state);
+    if (this.#play) late.tellLanguages(this.#host, this.#play);
+  }
+
+  /** Whether the set tells what it has in the language of the page; the first module knows English alone. */
+  get #spoken() {
+    return !this.#ask.voice || (this.#play && "caption" in this.#play);
   }
 
   /**
@@ -230,7 +227,11 @@ export class Reader {
   fail(module, error, address) {
     this.#use(module);
     this.#hold(undefined);
-    this.#fault.show(error.message, Math.max(0, error.faults.length + error.more - 1), address);
+    this.#fault.show(
+      error.told(this.#ask.say),
+      Math.max(0, error.faults.length + error.more - 1),
+      address,
+    );
     this.node.dataset.state = "fault";
     this.#width = 0;
     this.#bleach();
@@ -270,7 +271,7 @@ export class Reader {
     if (narrow === this.#narrow) return;
     this.#narrow = narrow;
     this.node.toggleAttribute("data-narrow", narrow);
-    (narrow ? this.#lists : this.#follow.nodes.row).append(this.#more);
+    (narrow ? this.#lists : this.#second).append(this.#more);
     (narrow ? this.#controls : this.#heading.node).append(this.#heading.words);
   }
 
@@ -311,7 +312,7 @@ export class Reader {
     } else if (!must) return;
     if (!this.#play) return this.#court.paintEmpty(this.#module, this.#palette);
     this.#key.layout(this.#play, this.#width);
-    if (!this.early) this.#key.paint(this.#play, this.#palette);
+    if (!this.early && this.#spoken) this.#key.paint(this.#play, this.#palette);
     this.#painted = "";
     this.update();
   }
@@ -319,14 +320,14 @@ export class Reader {
   /** Paints what waited for the court to be seen. */
   complete() {
     if (!this.#play || !this.#palette) return;
-    this.#key.paint(this.#play, this.#palette);
+    if (this.#spoken) this.#key.paint(this.#play, this.#palette);
     this.#strip.paint(this.#play, this.#palette, this.state);
   }
 
   /** Brings everything up to date; for changes of state, not for each frame. */
   update() {
     const { state } = this;
-    for (const part of [this.#heading, this.#caption, this.#speed, this.#follow, this.#key]) {
+    for (const part of [this.#heading, this.#caption, this.#speed, this.#key]) {
       part.update(state);
     }
     this.#extras?.update(state);
@@ -351,7 +352,7 @@ export class Reader {
       this.#transport.update(state);
       this.#extras?.instant(state);
       this.#strip.tell(state);
-      if (this.#play) this.#court.tell(inWords(this.#play, state));
+      if (this.#play) this.#court.tell(inWords(this.#play, this.#ask.say, state));
       this.#strip.place(state.time);
     });
   };
@@ -486,6 +487,7 @@ export class Reader {
   #toggleMore() {
     const open = this.node.toggleAttribute("data-more");
     this.#more.setAttribute("aria-expanded", String(open));
-    write(this.#more, open ? "Less" : "More");
+    const { say } = this.#ask;
+    write(this.#more, open ? say.less : say.more);
   }
 }

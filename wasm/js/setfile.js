@@ -20,7 +20,7 @@ const LINK = /^#|#(.*&)?set=/;
 export async function fileOf(element, src, signal) {
   if (!src) {
     const inline = element.querySelector('script[type="application/json"]');
-    if (!inline) throw new SetError("The page names no set file.");
+    if (!inline) throw new SetError((say) => say.noFile);
     return new TextEncoder().encode(inline.textContent ?? "");
   }
   if (LINK.test(src)) {
@@ -30,8 +30,9 @@ export async function fileOf(element, src, signal) {
     return openLink(src, element);
   }
   const response = await fetch(src, { signal }).catch((reason) => {
-    throw new SetError("The set file did not come.", [], 0, reason);
+    throw new SetError((say) => say.noAnswer, [], 0, reason);
   });
-  if (!response.ok) throw new SetError(`The set file did not come: ${response.status}.`);
+  const { ok, status } = response;
+  if (!ok) throw new SetError((say) => say.refused({ status }));
   return new Uint8Array(await response.arrayBuffer());
 }

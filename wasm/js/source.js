@@ -17,6 +17,9 @@ export async function compile(address) {
 /** @returns {Promise<typeof import("./late.js")>} */
 export const importLate = () => import(LATE_FILE);
 
+/** @returns {Promise<typeof import("./spanish.js")>} */
+export const importSpanish = () => import(SPANISH_FILE);
+
 /** @returns {Promise<typeof import("./sharing.js")>} */
 export const importSharing = () => import(SHARING_FILE);
 

@@ -73,6 +73,8 @@ slot, [data-state="loading"] ::slotted(:not(:first-child)) { display: none; }
 [data-state="loading"] :is(.playhead, .tab, .key) { display: none; }
 [data-state="loading"] :is(h2, h3) { visibility: hidden; }
 
+[data-mute] > :not(.court) { visibility: hidden; }
+
 button, select { font: inherit; color: inherit; background: none; border: 0; border-radius: 0; margin: 0; padding: 0; cursor: pointer; }
 button, select, [role="slider"], a { outline-offset: 2px; }
 :focus { outline: none; }
@@ -83,12 +85,12 @@ svg { fill: none; stroke: currentColor; stroke-width: 1.6; stroke-linecap: round
 a { color: inherit; text-underline-offset: 3px; }
 
 .controls { margin-block-start: 8px; border-block: 1px solid var(--_line); }
-.row { display: flex; align-items: stretch; min-block-size: 44px; }
+.row { display: flex; align-items: stretch; box-sizing: content-box; min-block-size: 44px; }
 .row + .row { border-block-start: 1px solid var(--_line); }
 .play { display: flex; align-items: center; justify-content: center; gap: 10px; min-inline-size: 104px;
   min-block-size: 44px; padding-inline: 12px; background: var(--_ink); color: var(--_paper); font-size: 16px; font-weight: 700; }
 .cell { position: relative; display: flex; align-items: center; justify-content: center; flex: 1 1 auto; min-inline-size: 44px; }
-.row > .cell:not(:first-child)::before, .who + .cell::before { content: ""; position: absolute;
+.row > .cell:not(:first-child)::before { content: ""; position: absolute;
   inset: 11px auto 11px 0; inline-size: 1px; background: var(--_rule); }
 .play + .cell::before { content: none !important; }
 .stepper button { display: grid; place-items: center; align-self: stretch; min-inline-size: 44px; }
@@ -96,24 +98,13 @@ a { color: inherit; text-underline-offset: 3px; }
 .word { display: inline-grid; place-content: center; justify-items: center; min-block-size: 44px; min-inline-size: 44px; padding-inline: 6px; }
 .word[data-word]::after { content: attr(data-word); block-size: 0; overflow: hidden; font-weight: 700; visibility: hidden; }
 .word[aria-pressed="true"] { font-weight: 700; }
-.word[aria-pressed="true"], .who[aria-pressed="true"] { background: linear-gradient(currentColor, currentColor) bottom center / calc(100% - 12px) 4px no-repeat; }
+.word[aria-pressed="true"] { background: linear-gradient(currentColor, currentColor) bottom center / calc(100% - 12px) 4px no-repeat; }
 header .word { min-block-size: 28px; padding: 0; background-size: 100% 4px !important; }
 .fold { display: inline-grid; grid-auto-flow: column; align-items: center; gap: 6px; font-size: 14px; padding-inline-end: 0;
   margin-block: -12px; white-space: nowrap; }
 .count { white-space: nowrap; }
 .fold[aria-expanded="true"] .chevron { transform: scaleY(-1); }
-.label { align-self: center; color: var(--_soft); margin-inline-end: 14px; }
-.who { display: grid; place-items: center; min-inline-size: 46px; color: var(--_follow); }
-.body { inline-size: 36px; block-size: 32px; fill: var(--_offence); stroke: none; }
-.body .ring { fill: none; }
-.body text { fill: var(--_offence-number); font: 700 14px var(--_sans); }
-[aria-pressed="true"] .body { fill: var(--_follow); }
-[aria-pressed="true"] .body .ring { stroke: var(--_follow); stroke-width: 1.5; }
-[aria-pressed="true"] .body text { fill: var(--_follow-number); }
-.choice select { appearance: none; inline-size: 100%; min-block-size: 46px; padding-inline: 10px 24px; font-weight: 700; text-align: start; }
-.choice select option { background: var(--_field); color: var(--_ink); }
-.choice .chevron { position: absolute; inset-inline-end: 10px; pointer-events: none; }
-@media (hover: hover) { button:hover, .choice:hover { text-decoration: underline; text-underline-offset: 3px; } }
+@media (hover: hover) { button:hover { text-decoration: underline; text-underline-offset: 3px; } }
 
 .controls:has(+ .key) { margin-block-end: 45px; }
 .key { padding-block-start: 10px; }
@@ -142,10 +133,10 @@ header .word { min-block-size: 28px; padding: 0; background-size: 100% 4px !impo
 [data-narrow] .row { min-block-size: 46px; }
 [data-narrow] .controls { margin-inline: -8px; margin-block-end: -8px; }
 [data-narrow] .row.first > * { flex: 1 1 0; }
+[data-narrow] .stepper { min-inline-size: auto; }
 [data-narrow] .row.first .play { order: 1; }
 [data-narrow] .row.first .stepper:last-of-type { order: 2; }
 [data-narrow] .row.first .cell::before { content: none; }
-[data-narrow] .choice { justify-content: flex-start; }
 [data-narrow] .words { justify-content: space-around; min-block-size: 46px; border-block-start: 1px solid var(--_line); }
 [data-narrow]:not([data-more]) .words { display: none; }
 [data-narrow] .key { padding-block: 16px 6px; }

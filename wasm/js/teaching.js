@@ -1,3 +1,4 @@
 /** The modes that teach a set, for when somebody wants one; published as a module of its own. */
 
+export { teaching as words } from "../pkg/words/teaching.js";
 export { teachingStyles } from "./teaching/styles.js";

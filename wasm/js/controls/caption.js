@@ -7,8 +7,10 @@ import { button, glyph, make, write } from "../build.js";
 import { PART } from "../names.js";
 
 /** @import { Commands, State } from "../reader.js" */
+/** @import { Say } from "../../pkg/words/say.js" */
 
 export class Caption {
+  #say;
   #title = make("h3");
   #count = make("span", { class: "count" });
   #scale = make("p", { class: "scale wide-only" });
@@ -20,10 +22,11 @@ export class Caption {
 
   /** @param {Commands} ask */
   constructor(ask) {
+    this.#say = ask.say;
     this.#fold = button(
       { class: "word fold" },
       () => ask.fold(),
-      "all rows ",
+      `${ask.say.allRows} `,
       glyph("0 0 14 8", "M1 1 L7 7 L13 1", "chevron"),
     );
     this.node = make(
@@ -48,9 +51,11 @@ export class Caption {
 
   /** @param {State} state */
   update({ beat, beatTitle, foldable, folded, bodyScale }) {
+    const say = this.#say;
+    const beats = this.#titles.length;
     write(this.#title, beatTitle);
-    write(this.#count, this.#titles.length > 0 ? `beat ${beat + 1} of ${this.#titles.length}` : "");
-    write(this.#scale, this.#titles.length > 0 ? scaleNote(bodyScale) : "");
+    write(this.#count, beats > 0 ? say.beatOf({ beat: beat + 1, beats }) : "");
+    write(this.#scale, beats > 0 ? scaleNote(say, bodyScale) : "");
     [...this.#captions.children].forEach((p, i) => p.toggleAttribute("hidden", i !== beat));
     this.#fold.hidden = !foldable;
     this.#fold.setAttribute("aria-expanded", String(!folded));
@@ -59,12 +64,12 @@ export class Caption {
   /** Has the beat read out, after a reader asked for it. @param {State} state */
   announce({ beat, beatTitle }) {
     const caption = this.#captions.children[beat]?.textContent ?? "";
-    write(this.#said, `Beat ${beat + 1} of ${this.#titles.length}, ${beatTitle}. ${caption}`);
+    const at = { beat: beat + 1, beats: this.#titles.length, title: beatTitle };
+    write(this.#said, this.#say.beatTold({ ...at, caption }));
   }
 }
 
-/** @param {number} bodyScale */
-export function scaleNote(bodyScale) {
-  const bodies = bodyScale >= 1.05 ? ` Bodies × ${bodyScale.toFixed(1)}.` : "";
-  return `Marks along the lines are 1 m.${bodies}`;
+/** @param {Say} say @param {number} scale of bodies */
+export function scaleNote(say, scale) {
+  return scale >= 1.05 ? say.bodies({ scale }) : say.marks;
 }

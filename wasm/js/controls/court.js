@@ -16,6 +16,7 @@ export class Court {
   width = 0;
   /** Whether the close-up fills it. */
   large = false;
+  #say;
   #floor = new Surface();
   #movers = new Surface();
   #picture = make("div", { role: "img" }, this.#floor.node, this.#movers.node);
@@ -24,9 +25,10 @@ export class Court {
 
   /** @param {Commands} ask */
   constructor(ask) {
+    this.#say = ask.say;
     this.#closeUp = button({ class: "close-up", hidden: "" }, () => ask.large());
     this.node = make("div", { class: "court", part: PART.court }, this.#picture, this.#closeUp);
-    this.tell("Court");
+    this.tell(ask.say.court);
   }
 
   /** Says what is seen. @param {string} words */
@@ -80,8 +82,8 @@ export class Court {
     this.large &&= width > 0;
     play.lookAt(this.width, this.large ? beat : undefined);
     this.#closeUp.hidden = left === undefined;
-    const what = this.large ? "the whole court" : "large";
-    this.#closeUp.setAttribute("aria-label", `Close-up: show ${what}`);
+    const say = this.#say;
+    this.#closeUp.setAttribute("aria-label", this.large ? say.reduce : say.enlarge);
     this.#closeUp.toggleAttribute("data-large", this.large);
     place(this.#closeUp, { left: left ?? 0, top, width, height });
   }

@@ -1,8 +1,10 @@
-/** The controls that come after the first picture: judging the set, teaching it, sharing it, the list of keys. */
+/** The controls that come after the first picture: whom to follow, judging the set, teaching it, sharing it, the list of keys. */
 
 import { make } from "../build.js";
+import { Follow } from "./follow.js";
 import { Judge } from "./judge.js";
 import { Keys } from "./keys.js";
+import { Pace } from "./pace.js";
 import { Share } from "./share.js";
 import { Teach } from "./teach.js";
 import { WhatIf } from "./whatif.js";
@@ -12,6 +14,8 @@ import { WhatIf } from "./whatif.js";
 /** @import { Commands, State } from "../reader.js" */
 
 export class Extras {
+  #pace;
+  #follow;
   #judge;
   #share;
   #teach;
@@ -21,6 +25,8 @@ export class Extras {
 
   /** @param {BackcutSet} host @param {Commands} ask */
   constructor(host, ask) {
+    this.#pace = new Pace(ask);
+    this.#follow = new Follow(ask);
     this.#judge = new Judge(host, ask);
     this.#share = new Share(host, ask);
     this.#teach = new Teach(host, ask);
@@ -29,8 +35,8 @@ export class Extras {
     const { wide, narrow, words, below } = this.#judge.nodes;
     this.#teach.nodes.row.prepend(...this.#whatIf.nodes.wide);
     this.nodes = {
-      wide: [...wide, this.#share.wide, keys.wide],
-      narrow,
+      wide: [this.#follow.nodes.wide, ...wide, this.#share.wide, keys.wide],
+      narrow: [this.#pace.node, this.#follow.nodes.narrow, ...narrow],
       words: [
         ...words,
         ...this.#whatIf.nodes.narrow,
@@ -54,6 +60,8 @@ export class Extras {
 
   /** @param {State} state */
   update(state) {
+    this.#pace.update(state);
+    this.#follow.update(state);
     this.#judge.update(state);
     this.#share.instant(state);
     this.#teach.update(state);

@@ -16,31 +16,35 @@ export class Follow {
 
   /** @param {Commands} ask */
   constructor(ask) {
-    this.#all = button({ class: "word", "data-word": "all" }, () => ask.follow(0), "all");
+    const { say } = ask;
+    this.#all = button({ class: "word", "data-word": say.all }, () => ask.follow(0), say.all);
     this.#players = PLAYERS.map((n) =>
       button(
-        { class: "who", "aria-label": `Follow ${n}` },
+        { class: "who", "aria-label": say.followPlayer({ player: n }) },
         () => ask.follow(1 << (n - 1)),
         body(n),
       ),
     );
     this.#list = choice(
-      "Follow",
+      say.follow,
       [
-        { value: "0", word: "Follow all" },
-        ...PLAYERS.map((n) => ({ value: String(1 << (n - 1)), word: `Follow ${n}` })),
+        { value: "0", word: say.followAll },
+        ...PLAYERS.map((n) => ({
+          value: String(1 << (n - 1)),
+          word: say.followPlayer({ player: n }),
+        })),
       ],
       (value) => ask.follow(Number(value)),
     );
     this.nodes = {
-      row: make(
+      wide: make(
         "div",
-        { class: "row wide-only", role: "group", "aria-label": "Follow" },
-        make("span", { class: "label", "aria-hidden": "true" }, "Follow"),
+        { class: "followed", role: "group", "aria-label": say.follow },
+        make("span", { class: "label", "aria-hidden": "true" }, say.follow),
         this.#all,
         ...this.#players,
       ),
-      list: this.#list.node,
+      narrow: this.#list.node,
     };
   }
 
@@ -81,10 +85,4 @@ function shape(tag, attributes) {
   const element = document.createElementNS(SVG, tag);
   for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
   return element;
-}
-
-/** `"1 4"` as bits, 1 is bit 0; anything else is everybody. @param {string | null} text */
-export function maskOf(text) {
-  const numbers = (text ?? "").match(/\b[1-5]\b/g) ?? [];
-  return numbers.reduce((mask, n) => mask | (1 << (Number(n) - 1)), 0);
 }

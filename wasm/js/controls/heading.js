@@ -6,6 +6,7 @@ import { PART } from "../names.js";
 /** @import { Commands, State } from "../reader.js" */
 
 export class Heading {
+  #say;
   #title = make("h2", { part: PART.title });
   #court = make("span");
   #level = make("span", { class: "wide-only" });
@@ -18,28 +19,34 @@ export class Heading {
 
   /** @param {Commands} ask */
   constructor(ask) {
+    const { say } = ask;
+    this.#say = say;
     this.#captions = button(
-      { class: "word", "data-word": "Captions" },
+      { class: "word", "data-word": say.captions },
       () => ask.captions(),
-      "Captions",
+      say.captions,
     );
-    this.#full = button({ class: "word" }, () => ask.fullScreen(), "Full screen");
+    this.#full = button({ class: "word" }, () => ask.fullScreen(), say.fullScreen);
     this.words = make("div", { class: "words" }, this.#captions, this.#full);
     const about = make("p", { class: "about" }, this.#court, this.#level, this.#length);
     this.node = make("header", {}, this.#title, about, this.words);
   }
 
-  /** @param {{ title: string, courtTitle: string, levelTitle: string, duration: number }} set */
-  show({ title, courtTitle, levelTitle, duration }) {
+  /** @param {string} title */
+  set title(title) {
     write(this.#title, title);
+  }
+
+  /** @param {{ courtTitle: string, levelTitle: string, duration: number }} set */
+  about({ courtTitle, levelTitle, duration }) {
     write(this.#court, courtTitle);
     write(this.#level, ` · ${levelTitle}`);
-    write(this.#length, ` · ${duration.toFixed(1)} s`);
+    write(this.#length, ` · ${this.#say.seconds({ time: duration })}`);
   }
 
   /** @param {State} state */
   update({ full, captions }) {
     this.#captions.setAttribute("aria-pressed", String(captions));
-    write(this.#full, full ? "Close" : "Full screen");
+    write(this.#full, full ? this.#say.close : this.#say.fullScreen);
   }
 }

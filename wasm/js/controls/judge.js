@@ -12,9 +12,11 @@ import { Outcomes } from "./outcomes.js";
 /** @import { BackcutSet } from "../element.js" */
 /** @import { FullPlay } from "../load.js" */
 /** @import { Commands, State } from "../reader.js" */
+/** @import { Say } from "../../pkg/words/say.js" */
 
 export class Judge {
   #host;
+  #say;
   #wide;
   #narrow;
   #notesButton;
@@ -27,14 +29,16 @@ export class Judge {
 
   /** @param {BackcutSet} host @param {Commands} ask */
   constructor(host, ask) {
+    const { say } = ask;
     this.#host = host;
+    this.#say = say;
     this.#wide = this.#defence(ask, "wide-only");
     this.#narrow = this.#defence(ask, "narrow-only");
     const toggleNotes = () => {
       host.notes = !host.notes;
     };
-    this.#notesButton = button({ class: "word", "data-word": "Notes" }, toggleNotes, "Notes");
-    const timing = "What holds it up";
+    this.#notesButton = button({ class: "word", "data-word": say.notes }, toggleNotes, say.notes);
+    const timing = say.holdsUp;
     this.#timingButton = button({ class: "word", "data-word": timing }, () => ask.timing(), timing);
     this.#notes = new Notes(host, ask);
     this.#outcomes = new Outcomes(host, ask);
@@ -57,8 +61,8 @@ export class Judge {
       this.#host.coverage = name;
     };
     return {
-      opener: button({ class: `cell word ${width}` }, open, "Defence"),
-      list: choice("Defence", [], choose, width),
+      opener: button({ class: `cell word ${width}` }, open, this.#say.defence),
+      list: choice(this.#say.defence, [], choose, width),
     };
   }
 
@@ -67,7 +71,7 @@ export class Judge {
     if (play !== this.#play) {
       this.#play = play;
       for (const { list } of [this.#wide, this.#narrow]) {
-        list.select.replaceChildren(...offered(play));
+        list.select.replaceChildren(...offered(this.#say, play));
       }
       this.#outcomes.take(play);
     }
@@ -101,10 +105,10 @@ export class Judge {
   }
 }
 
-/** @param {FullPlay | undefined} play */
-function offered(play) {
+/** @param {Say} say @param {FullPlay | undefined} play */
+function offered(say, play) {
   const named = (play?.coverages ?? []).map((name) =>
-    make("option", { value: name }, `Defence ${play?.coverageTitle(name)}`),
+    make("option", { value: name }, say.defenceAs({ coverage: play?.coverageTitle(name) ?? "" })),
   );
-  return [make("option", { value: "" }, "Defence none"), ...named];
+  return [make("option", { value: "" }, say.defenceNone), ...named];
 }

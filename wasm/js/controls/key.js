@@ -8,19 +8,26 @@ import { scaleNote } from "./caption.js";
 /** @import { Palette } from "../../pkg/raw/backcut.js" */
 /** @import { OpenSet } from "../load.js" */
 /** @import { State } from "../reader.js" */
+/** @import { Say } from "../../pkg/words/say.js" */
 
 export class Key {
+  #say;
   #marks = new Surface();
   #picture = make("div", { class: "marks", role: "img" }, this.#marks.node);
   #width = 0;
   #scale = make("p", { class: "scale narrow-only" });
   node = make("div", { class: "key", part: PART.key }, this.#picture, this.#scale);
 
+  /** @param {Say} say */
+  constructor(say) {
+    this.#say = say;
+  }
+
   /** Takes a width. @param {OpenSet} play @param {number} width */
   layout(play, width) {
     const height = play.keyHeight(width);
     this.#picture.style.height = `${height}px`;
-    this.#picture.setAttribute("aria-label", `Key of marks: ${play.keyWords.join(", ")}`);
+    this.#picture.setAttribute("aria-label", this.#say.key({ marks: play.keyWords.join(", ") }));
     this.#marks.resize(width, height);
     this.#width = width;
   }
@@ -32,7 +39,7 @@ export class Key {
 
   /** @param {State} state */
   update({ bodyScale }) {
-    write(this.#scale, scaleNote(bodyScale));
+    write(this.#scale, scaleNote(this.#say, bodyScale));
   }
 
   release() {

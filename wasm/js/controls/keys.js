@@ -1,52 +1,60 @@
 /** The list of keys, and the switch that turns those off that are typed by mistake. */
 
 import { button, make } from "../build.js";
-import { KEYS, NO_CHARACTERS, acts } from "../keys.js";
+import { KEYS, NO_CHARACTERS, acts, onKey } from "../keys.js";
 import { ATTRIBUTE } from "../names.js";
 
 /** @import { Asked } from "../keys.js" */
 /** @import { Commands } from "../reader.js" */
+/** @import { Say } from "../../pkg/words/say.js" */
 
-/** What each command does, given nothing or less, and given more; listed in this order. */
-const DOES = /** @type {const} @satisfies {Record<Asked[0], readonly string[]>} */ ({
-  toggle: ["Play or pause"],
-  move: ["1 second back", "1 second on"],
-  frame: ["1 frame back", "1 frame on"],
-  beat: ["Beat back", "Next beat"],
-  seek: ["To the start", "To the end"],
-  pace: ["Slower", "Faster"],
-  follow: ["Follow all", "Follow that player; again: all"],
-  captions: ["Captions"],
-  fullScreen: ["Full screen"],
-  help: ["This list"],
-});
-/** What is written on a key. */
-const CAPS = /** @type {Record<string, string>} */ ({
-  " ": "Space",
-  ArrowLeft: "Left",
-  ArrowRight: "Right",
-  ArrowUp: "Up",
-  ArrowDown: "Down",
-  PageUp: "Page Up",
-  PageDown: "Page Down",
+/** What each command does, given nothing or less, and given more; listed in this order. @param {Say} say */
+const does = (say) =>
+  /** @satisfies {Record<Asked[0], readonly string[]>} */ ({
+    toggle: [say.playOrPause],
+    move: [say.secondBack, say.secondOn],
+    frame: [say.frameBack, say.frameOn],
+    beat: [say.beatBack, say.nextBeat],
+    seek: [say.toStart, say.toEnd],
+    pace: [say.slower, say.faster],
+    follow: [say.followEverybody, say.followAgain],
+    captions: [say.captions],
+    fullScreen: [say.fullScreen],
+    help: [say.thisList],
+  });
+
+/** What is written on a key. @param {Say} say @returns {Record<string, string>} */
+const caps = (say) => ({
+  " ": say.spaceKey,
+  ArrowLeft: say.leftKey,
+  ArrowRight: say.rightKey,
+  ArrowUp: say.upKey,
+  ArrowDown: say.downKey,
+  PageUp: say.pageUpKey,
+  PageDown: say.pageDownKey,
+  Home: say.homeKey,
+  End: say.endKey,
 });
 
 /**
  * Which keys act in `host` and what they do, in the order of reading.
  *
  * @param {Element} host
+ * @param {Say} say
  * @returns {{ caps: string[], does: string }[]}
  */
-export function listed(host) {
-  const order = Object.keys(DOES);
+export function listed(host, say) {
+  const told = does(say);
+  const order = Object.keys(told);
+  const written = caps(say);
   const rows = Object.entries(KEYS)
     .filter(([key]) => acts(key, host))
     .map(([key, [name, by = 0, inStrip]]) => {
-      const [less = "", more = less] = DOES[name];
-      const does = (by > 0 ? more : less) + (inStrip ? ", in the strip" : "");
+      const [less = "", more = less] = told[name];
+      const inStripOnly = by > 0 ? say.secondOnInStrip : say.secondBackInStrip;
       return {
-        cap: CAPS[key] ?? (key.length > 1 ? key : key.toUpperCase()),
-        does,
+        cap: written[key] ?? key.toUpperCase(),
+        does: inStrip ? inStripOnly : by > 0 ? more : less,
         at: order.indexOf(name),
       };
     })
@@ -58,6 +66,7 @@ export function listed(host) {
 
 export class Keys {
   #host;
+  #say;
   #list = make("dl", {});
   #characters = make("input", { type: "checkbox" });
   node;
@@ -67,16 +76,18 @@ export class Keys {
 
   /** @param {Element} host @param {Commands} ask */
   constructor(host, ask) {
+    const { say } = ask;
     this.#host = host;
-    const close = button({ class: "word" }, () => this.node.close(), "Close");
-    const title = make("h3", { id: "keys" }, "Keys");
+    this.#say = say;
+    const close = button({ class: "word" }, () => this.node.close(), say.close);
+    const title = make("h3", { id: "keys" }, say.keys);
     this.node = make(
       "dialog",
       { class: "keys", "aria-labelledby": "keys" },
       make("div", { class: "line" }, title, close),
-      make("p", {}, "They act while the focus is in this set."),
+      make("p", {}, say.keysAct),
       this.#list,
-      make("label", {}, this.#characters, "Letters, digits and marks act too"),
+      make("label", {}, this.#characters, say.charactersAct),
     );
     // What is pressed in here is not meant for the set, nor for the page.
     this.node.addEventListener("keydown", (event) => {
@@ -89,10 +100,12 @@ export class Keys {
       this.#show();
     });
     const opener = (/** @type {string} */ looks) =>
-      button({ class: looks, "aria-haspopup": "dialog" }, () => this.open(), "Keys");
+      button({ class: looks, "aria-haspopup": "dialog" }, () => this.open(), say.keys);
     this.wide = opener("cell word wide-only");
     this.narrow = opener("word narrow-only");
     ask.help = () => this.open();
+    ask.key = (event) => onKey(event, ask, host);
+    for (const event of ask.pressed.splice(0)) ask.key(event);
   }
 
   /** Opens it; once closed, the focus is where it was. */
@@ -103,7 +116,7 @@ export class Keys {
 
   #show() {
     this.#characters.checked = this.#host.getAttribute(ATTRIBUTE.keys) !== NO_CHARACTERS;
-    const rows = listed(this.#host).map(({ caps, does }) => {
+    const rows = listed(this.#host, this.#say).map(({ caps, does }) => {
       const keys = caps.flatMap((cap) => [" ", make("kbd", {}, cap)]);
       return make("div", {}, make("dt", {}, ...keys), make("dd", {}, does));
     });

@@ -8,43 +8,37 @@ import { button, glyph, make, write } from "../build.js";
 
 /** So long cures are looked for at a stretch, milliseconds. */
 const SLICE_MS = 4;
-/** By severity: the word, and the flag's shape as on the court. */
-const FLAGS = /** @type {Record<string, [string, string]>} */ ({
-  note: ["Note", "M1 9 A8 8 0 1 1 17 9 A8 8 0 1 1 1 9 Z"],
-  warning: ["Warning", "M9 0 L18 16 L0 16 Z"],
-  violation: ["Violation", "M5.5 0.5 H12.5 L17.5 5.5 V12.5 L12.5 17.5 H5.5 L0.5 12.5 V5.5 Z"],
-});
+/** By severity: the flag's shape, as on the court. */
+const FLAGS = {
+  note: "M1 9 A8 8 0 1 1 17 9 A8 8 0 1 1 1 9 Z",
+  warning: "M9 0 L18 16 L0 16 Z",
+  violation: "M5.5 0.5 H12.5 L17.5 5.5 V12.5 L12.5 17.5 H5.5 L0.5 12.5 V5.5 Z",
+};
 
 export class Notes {
   #host;
   #ask;
   #look = make("p", { class: "look" });
-  #timing = make("p", { class: "fine" }, "In ink: what holds it up. Dots after it: time to spare.");
+  #timing;
   #list = make("ul", {});
-  #none = make("p", {}, "Nothing to note.");
-  #fine = make(
-    "p",
-    { class: "fine" },
-    "Computed, so likely, never certain: the referee decides what is called, the supervising coach what is run.",
-  );
+  #none;
+  #fine;
   #play = /** @type {FullPlay | undefined} */ (undefined);
   /** The set whose cures are being looked for. */
   #curing = /** @type {FullPlay | undefined} */ (undefined);
   #found = 0;
-  node = make(
-    "div",
-    { class: "notes" },
-    this.#timing,
-    this.#look,
-    this.#list,
-    this.#none,
-    this.#fine,
-  );
+  node;
 
   /** @param {BackcutSet} host @param {Commands} ask */
   constructor(host, ask) {
+    const { say } = ask;
     this.#host = host;
     this.#ask = ask;
+    this.#timing = make("p", { class: "fine" }, say.timing);
+    this.#none = make("p", {}, say.nothingFound);
+    this.#fine = make("p", { class: "fine" }, say.likely);
+    const parts = [this.#timing, this.#look, this.#list, this.#none, this.#fine];
+    this.node = make("div", { class: "notes" }, ...parts);
   }
 
   /** @param {FullPlay | undefined} play what was found in it; nothing may be asked of the one before */
@@ -97,17 +91,18 @@ export class Notes {
 
   /** @param {Finding} finding */
   #item({ severity, letter, t, text, cure }) {
-    const [word, shape] = FLAGS[severity] ?? ["", ""];
-    const flag = glyph("0 0 18 18", shape, "flag");
+    const { say } = this.#ask;
+    const word = { note: say.note, warning: say.warning, violation: say.violation }[severity];
+    const flag = glyph("0 0 18 18", FLAGS[severity], "flag");
     const mark = make(
       "span",
       { class: "mark" },
       flag,
       make("b", { "aria-hidden": "true" }, letter ?? ""),
     );
-    const when = button({ class: "when" }, () => this.#ask.seek(t), `${t.toFixed(1)} s`);
-    when.setAttribute("aria-label", `Show ${t.toFixed(1)} s`);
-    const words = make("span", {}, make("strong", {}, `${word}: `), text);
+    const when = button({ class: "when" }, () => this.#ask.seek(t), say.seconds({ time: t }));
+    when.setAttribute("aria-label", say.showInstant({ time: t }));
+    const words = make("span", {}, make("strong", {}, word), " ", text);
     if (cure) words.append(" ", make("span", { class: "cure" }, cure));
     return make("li", {}, mark, words, when);
   }

@@ -8,6 +8,7 @@ import { button, make } from "../build.js";
 /** @import { BackcutSet } from "../element.js" */
 /** @import { FullPlay, Look } from "../load.js" */
 /** @import { Commands } from "../reader.js" */
+/** @import { Say } from "../../pkg/words/say.js" */
 
 /** Bar length of a second, as a share of a cell. */
 const SECOND = 0.4;
@@ -17,34 +18,23 @@ export class Outcomes {
   #ask;
   #play = /** @type {FullPlay | undefined} */ (undefined);
   #table = make("table", {});
-  #details = make(
-    "details",
-    {},
-    make("summary", {}, "Against every defence: seconds open"),
-    make(
-      "div",
-      {
-        class: "wide",
-        role: "region",
-        tabindex: "0",
-        "aria-label": "Seconds open against every defence",
-      },
-      this.#table,
-    ),
-    make(
-      "p",
-      { class: "fine" },
-      "From the instant of each look until a defender can contest it. “Hand” stands where a hand can get to the pass. Tight to wide open: by distance, in the classes of the NBA’s public shot dashboards.",
-    ),
-  );
   #rows = /** @type {Map<string, HTMLTableRowElement>} */ (new Map());
-  node = this.#details;
+  node;
 
   /** @param {BackcutSet} host @param {Commands} ask */
   constructor(host, ask) {
     this.#host = host;
     this.#ask = ask;
-    this.#details.addEventListener("toggle", () => this.#fill());
+    const { say } = ask;
+    const region = { role: "region", tabindex: "0", "aria-label": say.openAgainstAll };
+    this.node = make(
+      "details",
+      {},
+      make("summary", {}, say.againstAll),
+      make("div", { class: "wide", ...region }, this.#table),
+      make("p", { class: "fine" }, say.classes),
+    );
+    this.node.addEventListener("toggle", () => this.#fill());
   }
 
   /** @param {FullPlay | undefined} play another set, or none */
@@ -56,7 +46,7 @@ export class Outcomes {
   }
 
   update() {
-    this.#details.hidden = this.#host.coverage === "";
+    this.node.hidden = this.#host.coverage === "";
     this.#mark();
   }
 
@@ -69,7 +59,7 @@ export class Outcomes {
 
   async #fill() {
     const play = this.#play;
-    if (!play || !this.#details.open || this.#rows.size > 0) return;
+    if (!play || !this.node.open || this.#rows.size > 0) return;
     const body = make("tbody", {});
     this.#table.replaceChildren(body);
     for (const name of play.coverages) {
@@ -83,7 +73,7 @@ export class Outcomes {
       if (play !== this.#play) return;
       this.#ask.attempt(() => {
         const looks = play.outcome(name);
-        if (!this.#table.tHead) this.#table.prepend(head(looks));
+        if (!this.#table.tHead) this.#table.prepend(head(this.#ask.say, looks));
         row.append(...looks.map((look) => this.#cell(name, look)));
       });
     }
@@ -99,20 +89,21 @@ export class Outcomes {
   /** @param {string} coverage @param {Look} look */
   #cell(coverage, look) {
     const { t, open, lane, text } = look;
+    const { say } = this.#ask;
     const seconds = Math.max(0, open);
-    const show = button({}, () => this.#see(coverage, t), seconds.toFixed(1));
-    show.setAttribute("aria-label", `${seconds.toFixed(1)} seconds: ${text}`);
+    const show = button({}, () => this.#see(coverage, t), say.open({ seconds }));
+    show.setAttribute("aria-label", say.openTold({ seconds, look: text }));
     show.title = text;
     show.style.setProperty("--open", String(Math.min(1, seconds * SECOND)));
-    if (lane !== undefined && lane < 0) show.append(make("small", {}, " hand"));
+    if (lane !== undefined && lane < 0) show.append(make("small", {}, ` ${say.hand}`));
     return make("td", {}, show);
   }
 }
 
-/** @param {readonly Look[]} looks */
-function head(looks) {
+/** @param {Say} say @param {readonly Look[]} looks */
+function head(say, looks) {
   const cells = looks.map(({ title, t }) =>
-    make("th", { scope: "col" }, title, make("small", {}, `${t.toFixed(1)} s`)),
+    make("th", { scope: "col" }, title, make("small", {}, say.seconds({ time: t }))),
   );
   return make("thead", {}, make("tr", {}, make("td", {}), ...cells));
 }

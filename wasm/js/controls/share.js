@@ -15,24 +15,28 @@ export class Share {
   #state = /** @type {State | undefined} */ (undefined);
   #panel = /** @type {Sharing | undefined} */ (undefined);
   /** What opens it, in a wide and in a narrow reader. */
-  wide = this.#opener("cell word wide-only");
-  narrow = this.#opener("word narrow-only");
-  #nothing = make("p", { role: "alert" }, "What sharing needs did not come. Try again later.");
-  node = make("div", { class: "sharing", role: "group", "aria-label": "Share", hidden: "" });
+  wide;
+  narrow;
+  node;
 
   /** @param {BackcutSet} host @param {Commands} ask */
   constructor(host, ask) {
     this.#host = host;
     this.#ask = ask;
+    const { say } = ask;
+    const share = say.share;
+    this.wide = this.#opener(share, "cell word wide-only");
+    this.narrow = this.#opener(share, "word narrow-only");
+    this.node = make("div", { class: "sharing", role: "group", "aria-label": share, hidden: "" });
     this.node.addEventListener("keydown", ({ key }) => {
       if (key === "Escape") this.#close();
     });
   }
 
-  /** @param {string} looks */
-  #opener(looks) {
+  /** @param {string} word @param {string} looks */
+  #opener(word, looks) {
     const toggle = () => this.#toggle();
-    return button({ class: looks, "aria-expanded": "false" }, toggle, "Share");
+    return button({ class: looks, "aria-expanded": "false" }, toggle, word);
   }
 
   /** @param {FullPlay | undefined} play another set, or none that can be shared */
@@ -52,9 +56,14 @@ export class Share {
     this.#open(true);
     if (!this.#panel) {
       const [sharing] = await Promise.all([importSharing().catch(() => {}), this.#ask.goFull()]);
-      if (sharing) this.#panel ??= new sharing.Sharing(this.#host);
+      if (sharing) {
+        this.#ask.learn(sharing.words);
+        this.#panel ??= new sharing.Sharing(this.#host, this.#ask);
+      }
     } else await this.#ask.goFull();
-    if (!this.#panel || !this.#play) return this.node.replaceChildren(this.#nothing);
+    if (!this.#panel || !this.#play) {
+      return this.node.replaceChildren(make("p", { role: "alert" }, this.#ask.say.sharingFailed));
+    }
     this.node.replaceChildren(this.#panel.node);
     this.#panel.take(this.#play);
     if (this.#state) this.#panel.instant(this.#state);

@@ -7,10 +7,14 @@ import { picture } from "../qr.js";
 /** @import { OnPage } from "../copies.js" */
 /** @import { BackcutSet } from "../element.js" */
 /** @import { FullPlay } from "../load.js" */
-/** @import { State } from "../reader.js" */
+/** @import { Commands, State } from "../reader.js" */
+
+/** @typedef {"link" | "frame" | "tag" | "file"} Copied */
+/** @typedef {(set: OnPage) => string | Promise<string>} Maker */
 
 export class Sharing {
   #host;
+  #say;
   #play = /** @type {FullPlay | undefined} */ (undefined);
   #state = /** @type {State | undefined} */ (undefined);
   #moment;
@@ -19,32 +23,41 @@ export class Sharing {
   #linked;
   #status = make("p", { class: "fine", role: "status" });
   /** What could not be copied, to be copied by hand. */
-  #field = make("textarea", { readonly: "", rows: "3", "aria-label": "To copy", hidden: "" });
+  #field;
   #drawn = make("div", { class: "qr", hidden: "" });
-  #file = make("a", { class: "word", download: "" }, "Download set");
+  #file;
   /** For a set that lies in no file. */
   #text;
   node;
 
-  /** @param {BackcutSet} host */
-  constructor(host) {
+  /** @param {BackcutSet} host @param {Commands} ask */
+  constructor(host, { say }) {
     this.#host = host;
+    this.#say = say;
     const way = (/** @type {string} */ word, /** @type {() => void} */ act) =>
       button({ class: "word" }, act, word);
     const copy = (
       /** @type {string} */ word,
-      /** @type {(set: OnPage) => string | Promise<string>} */ make,
-    ) => way(`Copy ${word}`, () => this.#copy(word, make));
-    this.#system = way("Send", () => this.#send());
-    this.#moment = way("", () => this.#copy("link", (set) => link(set, true)));
+      /** @type {Copied} */ what,
+      /** @type {Maker} */ made,
+    ) => way(word, () => this.#copy(what, made));
+    this.#field = make("textarea", {
+      ...{ readonly: "", rows: "3", "aria-label": say.toCopy, hidden: "" },
+    });
+    this.#file = make("a", { class: "word", download: "" }, say.download);
+    this.#system = way(say.send, () => this.#send());
+    this.#moment = copy("", "link", (set) => link(set, true));
     this.#linked = [
-      copy("link", link),
+      copy(say.copyLink, "link", link),
       this.#moment,
-      copy("frame", frame),
-      way("QR code", () => this.#draw()),
+      copy(say.copyFrame, "frame", (set) => frame(set, say)),
+      way(say.qrCode, () => this.#draw()),
     ];
-    this.#text = copy("set file", text);
-    const ways = [this.#system, ...this.#linked, copy("tag", tag), this.#file, this.#text];
+    this.#text = copy(say.copyFile, "file", text);
+    const ways = [
+      ...[this.#system, ...this.#linked, copy(say.copyTag, "tag", tag)],
+      ...[this.#file, this.#text],
+    ];
     this.node = make(
       "div",
       {},
@@ -71,7 +84,7 @@ export class Sharing {
   /** @param {State} state */
   instant(state) {
     this.#state = state;
-    write(this.#moment, `Copy link at ${state.time.toFixed(1)} s`);
+    write(this.#moment, this.#say.copyLinkAt({ time: state.time }));
   }
 
   #clear() {
@@ -87,8 +100,8 @@ export class Sharing {
     return play && state && { host, play, state, panel };
   }
 
-  /** @param {string} word @param {(set: OnPage) => string | Promise<string>} make */
-  async #copy(word, make) {
+  /** @param {Copied} what @param {Maker} make */
+  async #copy(what, make) {
     this.#clear();
     const set = this.#set;
     if (!set) return;
@@ -98,8 +111,8 @@ export class Sharing {
       () => true,
       () => false,
     );
-    if (done) return write(this.#status, `The ${word} is copied.`);
-    write(this.#status, `The browser lets nothing be copied here. Copy the ${word} by hand:`);
+    if (done) return write(this.#status, this.#say.copied({ what }));
+    write(this.#status, this.#say.copyByHand({ what }));
     this.#field.hidden = false;
     this.#field.value = text;
     this.#field.select();
@@ -122,12 +135,11 @@ export class Sharing {
     if (whole === undefined) return;
     const short = whole.length <= MOST_IN_PICTURE;
     const text = short ? whole : page(this.#host);
-    if (!text) return write(this.#status, "The set is too long for a QR code.");
-    const opens = short ? "the set" : "this page";
-    this.#drawn.replaceChildren(picture(text, `QR code that opens ${opens}`));
+    const say = this.#say;
+    if (!text) return write(this.#status, say.tooLongForQr);
+    this.#drawn.replaceChildren(picture(text, short ? say.qrOfSet : say.qrOfPage));
     this.#drawn.hidden = false;
-    const why = short ? "" : ": the set itself is too long for a phone to read";
-    write(this.#status, `Opens ${opens}${why}.`);
+    write(this.#status, short ? say.opensSet : say.opensPage);
   }
 
   /** What can be made of the set; a set too large for a link says so. @param {() => string | Promise<string>} make */
@@ -135,7 +147,7 @@ export class Sharing {
     try {
       return await make();
     } catch {
-      write(this.#status, "The set is too long for a link. Share its file.");
+      write(this.#status, this.#say.tooLongForLink);
       return undefined;
     }
   }

@@ -1,34 +1,23 @@
-/** How fast it plays. */
+/** How fast it plays, as words side by side. */
 
 import { button } from "../build.js";
-import { SPEED } from "../names.js";
-import { choice } from "./choice.js";
+import { SPEEDS } from "../names.js";
 
 /** @import { Commands, State } from "../reader.js" */
 
 export class Speed {
-  #buttons;
-  #list;
   nodes;
 
   /** @param {Commands} ask */
-  constructor(ask) {
-    this.#buttons = SPEED.map(({ rate, word }) =>
-      button({ class: "cell word wide-only", "data-word": word }, () => ask.rate(rate), word),
+  constructor({ say, rate }) {
+    const words = [say.slow, say.half, say.gameSpeed];
+    this.nodes = words.map((word, i) =>
+      button({ class: "cell word wide-only", "data-word": word }, () => rate(SPEEDS[i] ?? 1), word),
     );
-    this.#list = choice(
-      "Speed",
-      SPEED.map(({ rate, phrase }) => ({ value: String(rate), word: phrase })),
-      (value) => ask.rate(Number(value)),
-    );
-    this.nodes = { words: this.#buttons, list: this.#list.node };
   }
 
   /** @param {State} state */
   update({ rate }) {
-    SPEED.forEach((speed, i) => {
-      this.#buttons[i]?.setAttribute("aria-pressed", String(speed.rate === rate));
-    });
-    this.#list.select.value = String(rate);
+    this.nodes.forEach((node, i) => node.setAttribute("aria-pressed", String(SPEEDS[i] === rate)));
   }
 }

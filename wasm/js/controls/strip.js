@@ -32,7 +32,13 @@ export class Strip {
     this.#toCome.node.className = "to-come";
     this.node = make(
       "div",
-      { class: "strip", part: PART.strip, role: "slider", tabindex: "0", "aria-label": "Time" },
+      {
+        class: "strip",
+        part: PART.strip,
+        role: "slider",
+        tabindex: "0",
+        "aria-label": ask.say.time,
+      },
       this.#toCome.node,
       this.#done.node,
       this.#head,
@@ -75,7 +81,7 @@ export class Strip {
     this.#done.node.style.clipPath = `inset(0 ${this.#width - x}px 0 0)`;
     this.#toCome.node.style.clipPath = `inset(0 0 0 ${x}px)`;
     this.#head.style.transform = `translateX(${x - 1}px)`;
-    write(this.#tab, `${time.toFixed(2)} s`);
+    write(this.#tab, this.#ask.say.instant({ time }));
     this.#tab.style.transform = `translateX(${Math.min(x, this.#width - TAB / 2) - TAB / 2}px)`;
   }
 
@@ -85,8 +91,8 @@ export class Strip {
     this.node.setAttribute("aria-valuemin", "0");
     this.node.setAttribute("aria-valuemax", total.toFixed(2));
     this.node.setAttribute("aria-valuenow", time.toFixed(2));
-    const where = `${time.toFixed(1)} seconds of ${total.toFixed(1)}`;
-    this.node.setAttribute("aria-valuetext", `${where}, beat ${beat + 1}: ${beatTitle}`);
+    const at = { time, duration: total, beat: beat + 1, title: beatTitle };
+    this.node.setAttribute("aria-valuetext", this.#ask.say.where(at));
   }
 
   release() {

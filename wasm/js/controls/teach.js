@@ -39,12 +39,8 @@ export class Teach {
   #on = new Set();
   /** By name: a cell in a wide reader, a word in a narrow one. @type {Map<string, HTMLButtonElement[]>} */
   #openers = new Map();
-  #nothing = make(
-    "p",
-    { role: "alert", hidden: "" },
-    "What this needs did not come. Try again later.",
-  );
-  #row = make("div", { class: "row teach wide-only", role: "group", "aria-label": "Teach" });
+  #nothing = make("p", { role: "alert", hidden: "" });
+  #row = make("div", { class: "row teach wide-only", role: "group" });
   #panels = make("div", { class: "teaching" }, this.#nothing);
   /** What it adds: a row of a wide reader, or words of a narrow one, and what those open. */
   nodes = { row: this.#row, words: /** @type {HTMLElement[]} */ ([]), panels: this.#panels };
@@ -53,6 +49,9 @@ export class Teach {
   constructor(host, ask) {
     this.#host = host;
     this.#ask = ask;
+    const { say } = ask;
+    this.#nothing.append(say.teachingFailed);
+    this.#row.setAttribute("aria-label", say.teach);
     for (const { name, word } of MODES) {
       const opener = (/** @type {string} */ look) =>
         button(
@@ -100,6 +99,7 @@ export class Teach {
     this.#nothing.hidden = Boolean(teaching && this.#play);
     if (!this.#on.has(name)) return;
     if (!teaching || !this.#play) return this.#press(name, false);
+    this.#ask.learn(teaching.words);
     const mode = this.#made.get(name) ?? this.#make(kind, teaching);
     mode.node.hidden = false;
     mode.begin();

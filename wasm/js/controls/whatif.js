@@ -6,6 +6,7 @@ import { choice } from "./choice.js";
 /** @import { BackcutSet } from "../element.js" */
 /** @import { FullPlay, OpenSet } from "../load.js" */
 /** @import { Commands } from "../reader.js" */
+/** @import { Say } from "../../pkg/words/say.js" */
 
 /** What leaves the choice to the defence, in the attribute. */
 const DEFENDED = "defended";
@@ -25,8 +26,9 @@ export class WhatIf {
   constructor(host, ask) {
     this.#host = host;
     this.#ask = ask;
+    const { say } = ask;
     const control = (/** @type {string} */ width) => {
-      const list = choice("What if", [], (value) => this.#choose(value), width);
+      const list = choice(say.whatIf, [], (value) => this.#choose(value), width);
       const open = async () => {
         await ask.goFull();
         if (!this.#full) return;
@@ -34,7 +36,7 @@ export class WhatIf {
         list.node.hidden = false;
         list.select.focus();
       };
-      const opener = button({ class: `cell word ${width}` }, open, "What if");
+      const opener = button({ class: `cell word ${width}` }, open, say.whatIf);
       return { opener, list };
     };
     this.#controls = [control("wide-only"), control("narrow-only")];
@@ -48,7 +50,7 @@ export class WhatIf {
     this.#play = play;
     this.#full = play && "reads" in play ? play : undefined;
     this.#coverage = this.#host.coverage;
-    const options = offered(this.#full);
+    const options = offered(this.#ask.say, this.#full);
     const branches = this.#full ? this.#full.reads.length > 0 : play?.branches;
     for (const { opener, list } of this.#controls) {
       const focused = list.select.matches(":focus");
@@ -77,13 +79,13 @@ export class WhatIf {
   }
 }
 
-/** @param {FullPlay | undefined} play */
-function offered(play) {
+/** @param {Say} say @param {FullPlay | undefined} play */
+function offered(say, play) {
   const option = (/** @type {string} */ value, /** @type {string} */ word) =>
-    make("option", { value }, `What if: ${word}`);
+    make("option", { value }, word);
   return [
-    option("", "as drawn"),
-    ...(play?.reads ?? []).map(({ path, title }) => option(path, title)),
-    option(DEFENDED, "as the defence plays"),
+    option("", say.asDrawn),
+    ...(play?.reads ?? []).map(({ path, title }) => option(path, say.whatIfRead({ read: title }))),
+    option(DEFENDED, say.asDefended),
   ];
 }

@@ -1,0 +1,157 @@
+### The words of the element in English, in Project Fluent's syntax. A name between braces is put in as
+### it is given; NUMBER writes it as the reader's country does. `.ci/words.mjs` makes modules of them.
+
+## Playing
+
+play = Play
+pause = Pause
+again = Again
+next-beat = Next beat
+previous-beat = Previous beat
+next-frame = Next frame
+previous-frame = Previous frame
+beat = Beat
+frame = Frame
+slow = Slow
+half = Half
+half-speed = Half speed
+game-speed = Game speed
+speed = Speed
+
+## The reader
+
+loading = Loading the set
+captions = Captions
+full-screen = Full screen
+close = Close
+more = More
+less = Less
+all-rows = all rows
+court = Court
+enlarge = Close-up: show large
+reduce = Close-up: show the whole court
+time = Time
+beat-of = beat { $beat } of { $beats }
+beat-told = Beat { $beat } of { $beats }, { $title }. { $caption }
+beat-pictured = Beat { $beat }, { $title }: { $caption }
+marks = Marks along the lines are 1 m.
+bodies = Marks along the lines are 1 m. Bodies × { NUMBER($scale, minimumFractionDigits: 1, maximumFractionDigits: 1) }.
+key = Key of marks: { $marks }
+seconds = { NUMBER($time, minimumFractionDigits: 1, maximumFractionDigits: 1) } s
+instant = { NUMBER($time, minimumFractionDigits: 2, maximumFractionDigits: 2) } s
+where = { NUMBER($time, minimumFractionDigits: 1, maximumFractionDigits: 1) } seconds of { NUMBER($duration, minimumFractionDigits: 1, maximumFractionDigits: 1) }, beat { $beat }: { $title }
+
+## Where there is no set
+
+no-set = This set cannot be shown
+more-faults = { $count } more
+open-file = Open the set file
+fault-in-line = Line { $line }: { $fault }
+file-wrong = The file is wrong.
+no-start = The player could not start.
+no-file = The page names no set file.
+no-answer = The set file did not come.
+refused = The set file did not come: { $status }.
+
+## Whom to follow
+
+follow = Follow
+all = all
+follow-all = Follow all
+follow-everybody = Follow all
+follow-player = Follow { $player }
+
+## Against a defence
+
+defence = Defence
+defence-none = Defence none
+defence-as = Defence { $coverage }
+notes = Notes
+holds-up = What holds it up
+timing = In ink: what holds it up. Dots after it: time to spare.
+nothing-found = Nothing to note.
+likely = Computed, so likely, never certain: the referee decides what is called, the supervising coach what is run.
+note = Note:
+warning = Warning:
+violation = Violation:
+show-instant = Show { NUMBER($time, minimumFractionDigits: 1, maximumFractionDigits: 1) } s
+against-all = Against every defence: seconds open
+open-against-all = Seconds open against every defence
+open = { NUMBER($seconds, minimumFractionDigits: 1, maximumFractionDigits: 1) }
+open-told = { NUMBER($seconds, minimumFractionDigits: 1, maximumFractionDigits: 1) ->
+    [one] { NUMBER($seconds, minimumFractionDigits: 1, maximumFractionDigits: 1) } second: { $look }
+   *[other] { NUMBER($seconds, minimumFractionDigits: 1, maximumFractionDigits: 1) } seconds: { $look }
+  }
+hand = hand
+classes = From the instant of each look until a defender can contest it. “Hand” stands where a hand can get to the pass. Tight to wide open: by distance, in the classes of the NBA’s public shot dashboards.
+
+## Keys
+
+keys = Keys
+keys-act = They act while the focus is in this set.
+characters-act = Letters, digits and marks act too
+play-or-pause = Play or pause
+second-back = 1 second back
+second-on = 1 second on
+second-back-in-strip = 1 second back, in the strip
+second-on-in-strip = 1 second on, in the strip
+frame-back = 1 frame back
+frame-on = 1 frame on
+beat-back = Beat back
+to-start = To the start
+to-end = To the end
+slower = Slower
+faster = Faster
+follow-again = Follow that player; again: all
+this-list = This list
+space-key = Space
+left-key = Left
+right-key = Right
+up-key = Up
+down-key = Down
+page-up-key = Page Up
+page-down-key = Page Down
+home-key = Home
+end-key = End
+
+## Sharing
+
+share = Share
+sharing-failed = What sharing needs did not come. Try again later.
+send = Send
+copy-link = Copy link
+copy-link-at = Copy link at { NUMBER($time, minimumFractionDigits: 1, maximumFractionDigits: 1) } s
+copy-frame = Copy frame
+copy-tag = Copy tag
+copy-file = Copy set file
+qr-code = QR code
+download = Download set
+to-copy = To copy
+copied = { $what ->
+    [link] The link is copied.
+    [frame] The frame is copied.
+    [tag] The tag is copied.
+   *[file] The set file is copied.
+  }
+copy-by-hand = { $what ->
+    [link] The browser lets nothing be copied here. Copy the link by hand:
+    [frame] The browser lets nothing be copied here. Copy the frame by hand:
+    [tag] The browser lets nothing be copied here. Copy the tag by hand:
+   *[file] The browser lets nothing be copied here. Copy the set file by hand:
+  }
+opens-set = Opens the set.
+opens-page = Opens this page: the set itself is too long for a phone to read.
+qr-of-set = QR code that opens the set
+qr-of-page = QR code that opens this page
+too-long-for-qr = The set is too long for a QR code.
+too-long-for-link = The set is too long for a link. Share its file.
+frame-title = { $title }, a set play
+
+## Teaching
+
+what-if = What if
+what-if-read = What if: { $read }
+as-drawn = What if: as drawn
+as-defended = What if: as the defence plays
+teach = Teach
+teaching-failed = What this needs did not come. Try again later.

@@ -1,0 +1,157 @@
+### The words of the element in Spanish, as coached in FIBA countries. From memory. A space that does
+### not break stands before a unit (ISO 80000-1, 7.1.4).
+
+## Playing
+
+play = Ver
+pause = Pausa
+again = Otra vez
+next-beat = Fase siguiente
+previous-beat = Fase anterior
+next-frame = Imagen siguiente
+previous-frame = Imagen anterior
+beat = Fase
+frame = Imagen
+slow = Lento
+half = Medio
+half-speed = Media velocidad
+game-speed = Ritmo real
+speed = Velocidad
+
+## The reader
+
+loading = Cargando la jugada
+captions = Textos
+full-screen = Pantalla completa
+close = Cerrar
+more = Más
+less = Menos
+all-rows = más filas
+court = Pista
+enlarge = Detalle: ampliar
+reduce = Detalle: ver toda la pista
+time = Tiempo
+beat-of = fase { $beat } de { $beats }
+beat-told = Fase { $beat } de { $beats }, { $title }. { $caption }
+beat-pictured = Fase { $beat }, { $title }: { $caption }
+marks = Las marcas junto a las líneas miden 1{"\u00A0"}m.
+bodies = Las marcas junto a las líneas miden 1{"\u00A0"}m. Cuerpos × { NUMBER($scale, minimumFractionDigits: 1, maximumFractionDigits: 1) }.
+key = Significado de las marcas: { $marks }
+seconds = { NUMBER($time, minimumFractionDigits: 1, maximumFractionDigits: 1) }{"\u00A0"}s
+instant = { NUMBER($time, minimumFractionDigits: 2, maximumFractionDigits: 2) }{"\u00A0"}s
+where = { NUMBER($time, minimumFractionDigits: 1, maximumFractionDigits: 1) } segundos de { NUMBER($duration, minimumFractionDigits: 1, maximumFractionDigits: 1) }, fase { $beat }: { $title }
+
+## Where there is no set
+
+no-set = Esta jugada no se puede mostrar
+more-faults = y { $count } más
+open-file = Abrir el archivo de la jugada
+fault-in-line = Línea { $line }: { $fault }
+file-wrong = El archivo tiene errores.
+no-start = El reproductor no ha podido arrancar.
+no-file = La página no indica ningún archivo de jugada.
+no-answer = El archivo de la jugada no ha llegado.
+refused = El archivo de la jugada no ha llegado: { $status }.
+
+## Whom to follow
+
+follow = Seguir
+all = equipo
+follow-all = Equipo
+follow-everybody = Seguir a todo el equipo
+follow-player = Seguir al { $player }
+
+## Against a defence
+
+defence = Defensa
+defence-none = Sin defensa
+defence-as = Defensa: { $coverage }
+notes = Avisos
+holds-up = Qué la retrasa
+timing = En tinta: lo que la retrasa. Los puntos después: tiempo de sobra.
+nothing-found = Nada que señalar.
+likely = Está calculado: es probable, nunca seguro. Qué se pita lo decide quien arbitra; qué se juega, quien entrena al equipo.
+note = Nota:
+warning = Atención:
+violation = Infracción:
+show-instant = Ver { NUMBER($time, minimumFractionDigits: 1, maximumFractionDigits: 1) }{"\u00A0"}s
+against-all = Contra cada defensa: segundos sin oposición
+open-against-all = Segundos sin oposición contra cada defensa
+open = { NUMBER($seconds, minimumFractionDigits: 1, maximumFractionDigits: 1) }
+open-told = { NUMBER($seconds, minimumFractionDigits: 1, maximumFractionDigits: 1) ->
+    [one] { NUMBER($seconds, minimumFractionDigits: 1, maximumFractionDigits: 1) } segundo: { $look }
+   *[other] { NUMBER($seconds, minimumFractionDigits: 1, maximumFractionDigits: 1) } segundos: { $look }
+  }
+hand = mano
+classes = Desde el instante de cada ocasión hasta que un defensor puede puntearla. Pone «mano» donde una mano puede llegar al pase. De defensa muy cerca a muy libre: por distancia, según las clases de las tablas públicas de tiro de la NBA.
+
+## Keys
+
+keys = Teclas
+keys-act = Funcionan mientras el foco está en esta jugada.
+characters-act = También letras, cifras y signos
+play-or-pause = Ver o pausar
+second-back = 1 segundo atrás
+second-on = 1 segundo adelante
+second-back-in-strip = 1 segundo atrás, en la banda
+second-on-in-strip = 1 segundo adelante, en la banda
+frame-back = 1 imagen atrás
+frame-on = 1 imagen adelante
+beat-back = Fase atrás
+to-start = Al principio
+to-end = Al final
+slower = Más lento
+faster = Más rápido
+follow-again = Seguir a ese número; otra vez: a todo el equipo
+this-list = Esta lista
+space-key = Espacio
+left-key = Izquierda
+right-key = Derecha
+up-key = Arriba
+down-key = Abajo
+page-up-key = Re Pág
+page-down-key = Av Pág
+home-key = Inicio
+end-key = Fin
+
+## Sharing
+
+share = Compartir
+sharing-failed = No ha llegado lo que hace falta para compartir. Vuelve a intentarlo más tarde.
+send = Enviar
+copy-link = Copiar enlace
+copy-link-at = Copiar enlace a los { NUMBER($time, minimumFractionDigits: 1, maximumFractionDigits: 1) }{"\u00A0"}s
+copy-frame = Copiar marco
+copy-tag = Copiar etiqueta
+copy-file = Copiar archivo
+qr-code = Código QR
+download = Descargar jugada
+to-copy = Para copiar
+copied = { $what ->
+    [link] Enlace copiado.
+    [frame] Marco copiado.
+    [tag] Etiqueta copiada.
+   *[file] Archivo copiado.
+  }
+copy-by-hand = { $what ->
+    [link] El navegador no deja copiar nada aquí. Copia el enlace a mano:
+    [frame] El navegador no deja copiar nada aquí. Copia el marco a mano:
+    [tag] El navegador no deja copiar nada aquí. Copia la etiqueta a mano:
+   *[file] El navegador no deja copiar nada aquí. Copia el archivo a mano:
+  }
+opens-set = Abre la jugada.
+opens-page = Abre esta página: la jugada entera es demasiado larga para que la lea un teléfono.
+qr-of-set = Código QR que abre la jugada
+qr-of-page = Código QR que abre esta página
+too-long-for-qr = La jugada es demasiado larga para un código QR.
+too-long-for-link = La jugada es demasiado larga para un enlace. Comparte su archivo.
+frame-title = { $title }, jugada
+
+## Teaching
+
+what-if = ¿Y si…?
+what-if-read = ¿Y si…? { $read }
+as-drawn = Según el dibujo
+as-defended = Según la defensa
+teach = Enseñar
+teaching-failed = No ha llegado lo que hace falta para esto. Vuelve a intentarlo más tarde.
