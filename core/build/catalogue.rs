@@ -175,7 +175,11 @@ fn expressed(expression: &ast::Expression<&str>, said: Said<'_>) -> Result<Vec<P
                     ast::VariantKey::Identifier { name } => name,
                     ast::VariantKey::NumberLiteral { value } => value,
                 };
-                cases.push((key.to_owned(), pieces(&variant.value, said)?));
+                let pieces = pieces(&variant.value, said)?;
+                if pieces.iter().any(|p| matches!(p, Piece::Choice(..))) {
+                    return Err("a choice within a choice".to_owned());
+                }
+                cases.push((key.to_owned(), pieces));
             }
             Ok(vec![Piece::Choice(id.name.to_owned(), cases)])
         }

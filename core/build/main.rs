@@ -2,6 +2,8 @@
 //! parser of them and a message that is missing or differs in its parts stops the build.
 
 mod catalogue;
+#[path = "../src/voice/marks.rs"]
+mod marks;
 mod rust;
 
 use std::path::Path;
@@ -24,6 +26,7 @@ fn main() -> ExitCode {
 
 fn run() -> Result<(), String> {
     said("cargo::rerun-if-changed=build");
+    said("cargo::rerun-if-changed=src/voice/marks.rs");
     said("cargo::rerun-if-changed=locales");
     let root = env::var("CARGO_MANIFEST_DIR").map_err(|e| e.to_string())?;
     let out = env::var("OUT_DIR").map_err(|e| e.to_string())?;

@@ -2,6 +2,7 @@
 //! dead code, which the compiler tells.
 
 use crate::catalogue::{Catalogue, Message, Piece};
+use crate::marks::{CASE, CHOICE, END, FORM, NAMED, PART};
 use std::fmt::Write as _;
 
 /// What of a message is written down, by what it has.
@@ -75,7 +76,11 @@ fn shape(languages: &[(&str, &Message)]) -> Shape {
 
 fn constant(out: &mut String, languages: &[(&str, &Message)], shape: Shape) {
     let id = languages.first().map_or("", |(_, message)| &message.id);
-    let _ = write!(out, "pub(crate) const {}: {shape:?} = In {{", name(id));
+    let _ = write!(
+        out,
+        "pub(crate) const {}: {shape:?} = {shape:?}(In {{",
+        name(id)
+    );
     for (i, (language, message)) in languages.iter().enumerate() {
         let gate = if i > 0 {
             "#[cfg(feature = \"authoring\")] "
@@ -83,58 +88,30 @@ fn constant(out: &mut String, languages: &[(&str, &Message)], shape: Shape) {
             ""
         };
         let _ = write!(out, " {gate}{language}: ");
-        match (shape, message.forms.as_slice()) {
-            (Shape::Text, [(_, pieces), ..]) => {
-                let text: String = pieces.iter().map(text).collect();
-                let _ = write!(out, "{text:?}");
-            }
-            (Shape::Message, [(_, pieces), ..]) => {
-                out.push_str("Body::Pieces(");
-                list(out, pieces);
-                out.push(')');
-            }
-            (_, forms) => {
-                out.push_str("&[");
-                for (form, pieces) in forms {
-                    let _ = write!(out, "({form:?}, ");
-                    list(out, pieces);
-                    out.push_str("), ");
-                }
-                out.push(']');
-            }
-        }
-        out.push(',');
+        let words: String = match message.forms.as_slice() {
+            [(_, pieces), ..] if shape != Shape::Forms => written(pieces),
+            forms => forms.iter().map(form).collect(),
+        };
+        let _ = write!(out, "{words:?},");
     }
-    line(out, " };");
+    line(out, " });");
 }
 
-fn text(piece: &Piece) -> &str {
-    match piece {
-        Piece::Text(text) => text,
-        Piece::Part(_) | Piece::Choice(..) => "",
-    }
+fn form((name, pieces): &(String, Vec<Piece>)) -> String {
+    format!("{name}{NAMED}{}{FORM}", written(pieces))
 }
 
-fn list(out: &mut String, pieces: &[Piece]) {
-    out.push_str("&[");
-    for piece in pieces {
-        match piece {
-            Piece::Text(text) => {
-                let _ = write!(out, "Piece::Text({text:?}), ");
-            }
-            Piece::Part(name) => {
-                let _ = write!(out, "Piece::Part({name:?}), ");
-            }
-            Piece::Choice(name, cases) => {
-                let _ = write!(out, "Piece::Choice({name:?}, &[");
-                for (key, pieces) in cases {
-                    let _ = write!(out, "({key:?}, ");
-                    list(out, pieces);
-                    out.push_str("), ");
-                }
-                out.push_str("]), ");
-            }
+fn written(pieces: &[Piece]) -> String {
+    let piece = |piece: &Piece| match piece {
+        Piece::Text(text) => text.clone(),
+        Piece::Part(name) => format!("{PART}{name}{NAMED}"),
+        Piece::Choice(name, cases) => {
+            let case = |(key, pieces): &(String, Vec<Piece>)| {
+                format!("{key}{NAMED}{}{CASE}", written(pieces))
+            };
+            let cases: String = cases.iter().map(case).collect();
+            format!("{CHOICE}{name}{NAMED}{cases}{END}")
         }
-    }
-    out.push(']');
+    };
+    pieces.iter().map(piece).collect()
 }

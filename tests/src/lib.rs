@@ -1,1 +1,3 @@
 //! Cross-crate tests of Backcut; nothing here is published.
+
+pub mod source;

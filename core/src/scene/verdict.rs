@@ -361,7 +361,7 @@ mod tests {
             Voice::default(),
         );
         assert!(
-            told.starts_with(" X1 is ") && told.ends_with(" m from the ball."),
+            told.starts_with("X1 is ") && told.ends_with(" m from the ball."),
             "{told}"
         );
         let flight = played.time(1, crate::set::Verb::Pass, 0, crate::set::Edge::Release) + 0.1;

@@ -1,5 +1,6 @@
 //! Messages of the catalogues, and how parts are put into them.
 
+use super::marks::{CASE, CHOICE, END, FORM, NAMED, PART};
 use super::{Language, Voice};
 use alloc::string::String;
 
@@ -22,41 +23,21 @@ impl<T> In<T> {
 }
 
 /// Always the same words.
-pub(crate) type Text = In<&'static str>;
-/// Words with parts to put in.
-pub(crate) type Message = In<Body>;
-/// Several forms of the same, by name; the first, without a name, is the plain one.
-pub(crate) type Forms = In<&'static [(&'static str, &'static [Piece])]>;
-
-/// The words of a message.
 #[derive(Clone, Copy, Debug)]
-pub(crate) enum Body {
-    /// Without parts.
-    Plain(&'static str),
-    /// With parts.
-    Pieces(&'static [Piece]),
-}
+pub(crate) struct Text(pub(super) In<&'static str>);
+
+/// Words with parts to put in.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Message(pub(super) In<&'static str>);
+
+/// Several forms of the same, by name; the first, without a name, is the plain one.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Forms(pub(super) In<&'static str>);
 
 impl From<Text> for Message {
     fn from(text: Text) -> Self {
-        Self {
-            en: Body::Plain(text.en),
-            #[cfg(feature = "authoring")]
-            es: Body::Plain(text.es),
-        }
+        Self(text.0)
     }
-}
-
-/// What a message is made of.
-#[derive(Debug)]
-pub(crate) enum Piece {
-    /// Words.
-    Text(&'static str),
-    /// The part of this name.
-    Part(&'static str),
-    /// By the part of this name: the case that is called like it, else the one of its plural
-    /// category, else the last.
-    Choice(&'static str, &'static [(&'static str, &'static [Self])]),
 }
 
 /// Parts by name.
@@ -79,7 +60,7 @@ pub(crate) enum Any {
 pub(crate) mod messages {
     #[cfg(test)]
     use super::Any;
-    use super::{Body, Forms, In, Message, Piece, Text};
+    use super::{Forms, In, Message, Text};
 
     include!(concat!(env!("OUT_DIR"), "/messages.rs"));
 }
@@ -87,55 +68,65 @@ pub(crate) mod messages {
 impl Voice {
     /// The words of a message that has no parts.
     pub(crate) fn word(self, text: Text) -> &'static str {
-        text.of(self.language)
+        text.0.of(self.language)
     }
 
     /// A message with its parts put in. A part that is empty takes the space before it along; one
     /// that is not given stays as it is written, `{$who}`, for a test to find.
     pub(crate) fn fill(self, message: Message, parts: Parts<'_>) -> String {
         let mut out = String::new();
-        match message.of(self.language) {
-            Body::Plain(text) => out.push_str(text),
-            Body::Pieces(pieces) => self.push(&mut out, pieces, parts),
-        }
+        self.push(&mut out, message.0.of(self.language), parts);
         out
     }
 
     /// The form of this name with its parts put in.
     pub(crate) fn form(self, forms: Forms, name: &str, parts: Parts<'_>) -> String {
         let mut out = String::new();
-        if let Some((_, pieces)) = forms.of(self.language).iter().find(|f| f.0 == name) {
-            self.push(&mut out, pieces, parts);
+        let mut all = self.forms(forms);
+        if let Some((_, text)) = all.find(|(form, _)| *form == name) {
+            self.push(&mut out, text, parts);
         }
         out
     }
 
-    pub(super) fn push(self, out: &mut String, pieces: &[Piece], parts: Parts<'_>) {
-        let given = |name: &str| parts.iter().find(|p| p.0 == name).map(|p| p.1);
-        for piece in pieces {
-            match piece {
-                Piece::Text(text) => out.push_str(text),
-                Piece::Part(name) => match given(name) {
-                    Some("") if out.ends_with(' ') => {
-                        out.pop();
-                    }
-                    Some(text) => out.push_str(text),
-                    None => missing(out, name),
-                },
-                Piece::Choice(name, cases) => {
-                    let value = given(name).unwrap_or_else(|| {
-                        missing(out, name);
-                        ""
-                    });
-                    let category = self.plural(value);
-                    let case = |key: &str| cases.iter().find(|c| c.0 == key);
-                    let chosen = case(value).or_else(|| case(category)).or(cases.last());
-                    if let Some((_, pieces)) = chosen {
-                        self.push(out, pieces, parts);
-                    }
+    pub(super) fn forms(self, forms: Forms) -> impl Iterator<Item = (&'static str, &'static str)> {
+        let all = forms.0.of(self.language).split(FORM);
+        all.filter_map(|form| form.split_once(NAMED))
+    }
+
+    pub(super) fn push(self, out: &mut String, text: &str, parts: Parts<'_>) {
+        let mut rest = text;
+        while let Some((words, from)) = rest.find([PART, CHOICE]).map(|at| rest.split_at(at)) {
+            out.push_str(words);
+            let choice = from.starts_with(CHOICE);
+            let named = from.trim_start_matches([PART, CHOICE]).split_once(NAMED);
+            let (name, after) = named.unwrap_or_default();
+            let given = parts.iter().find(|p| p.0 == name).map(|p| p.1);
+            match given {
+                None => missing(out, name),
+                Some("") if !choice && out.ends_with(' ') => {
+                    out.pop();
                 }
+                Some(part) if !choice => out.push_str(part),
+                Some(_) => {}
+            }
+            rest = after;
+            if choice {
+                let (cases, after) = after.split_once(END).unwrap_or_default();
+                self.push(out, self.chosen(cases, given.unwrap_or_default()), parts);
+                rest = after;
             }
         }
+        out.push_str(rest);
+    }
+
+    /// The words of the case that is called like `value`, else of the one of its plural category,
+    /// else of the last.
+    fn chosen<'a>(self, cases: &'a str, value: &str) -> &'a str {
+        let all = || cases.split(CASE).filter_map(|case| case.split_once(NAMED));
+        let called = |name: &str| all().find(|case| case.0 == name);
+        let case = called(value).or_else(|| called(self.plural(value)));
+        case.or_else(|| all().last()).unwrap_or_default().1
     }
 
     /// The plural category of a number as it is written. Source: Unicode CLDR 48, `plurals`: English

@@ -5,6 +5,7 @@
 //! of them. Without the feature `authoring` there is only English in the court's own measure, and a
 //! [`Voice`] takes no room.
 
+mod marks;
 mod message;
 #[cfg(test)]
 mod tests;

@@ -1,4 +1,5 @@
-use super::message::{Any, Body, Piece, messages};
+use super::marks::{CASE, CHOICE, END, NAMED, PART};
+use super::message::{Any, messages};
 use super::{Language, Units, Voice};
 use alloc::collections::BTreeSet;
 use alloc::string::{String, ToString};
@@ -15,53 +16,40 @@ fn voices() -> impl Iterator<Item = Voice> {
     tags.map(|tag| Voice::new(tag, Units::Courts))
 }
 
-/// Names of variables, and what they are chosen by.
-fn parts(pieces: &[Piece], out: &mut BTreeSet<(&'static str, &'static str)>) {
-    for piece in pieces {
-        match piece {
-            Piece::Text(_) => {}
-            Piece::Part(name) => {
-                out.insert((*name, "7"));
-            }
-            Piece::Choice(name, cases) => {
-                for (key, pieces) in *cases {
-                    let value = match *key {
-                        "one" => "1",
-                        "other" => "2",
-                        key => key,
-                    };
-                    out.insert((*name, value));
-                    parts(pieces, out);
-                }
-            }
-        }
-    }
+/// Names of the parts of a message, and what its choices go by.
+fn parts(text: &'static str) -> (BTreeSet<&'static str>, BTreeSet<&'static str>) {
+    let named = |c: char| text.split(c).skip(1).filter_map(|s| s.split(NAMED).next());
+    let names = named(PART).chain(named(CHOICE));
+    // After the name of a choice comes that of its first case.
+    let first = text
+        .split(CHOICE)
+        .skip(1)
+        .filter_map(|s| s.split(NAMED).nth(1));
+    let others = named(CASE).filter(|name| !name.starts_with(END));
+    (names.collect(), first.chain(others).collect())
 }
 
 /// Every form of a message in the language of `voice`, formed with every sample.
 fn formed(voice: Voice, message: Any) -> Vec<String> {
-    let pieces = |pieces: &'static [Piece]| {
-        let mut names = BTreeSet::new();
-        parts(pieces, &mut names);
-        let values: BTreeSet<&str> = names.iter().map(|n| n.1).chain(["1", "2"]).collect();
-        let form = |value: &&str| {
-            let all: Vec<(&str, &str)> = names.iter().map(|n| (n.0, *value)).collect();
+    let all = |text: &'static str| {
+        let (names, cases) = parts(text);
+        let value = |value: &&str| {
+            let all: Vec<(&str, &str)> = names.iter().map(|name| (*name, *value)).collect();
             let mut out = String::new();
-            voice.push(&mut out, pieces, &all);
+            voice.push(&mut out, text, &all);
             out
         };
-        values.iter().map(form).collect::<Vec<_>>()
+        let values = cases.into_iter().chain(["1", "2"]);
+        values
+            .collect::<BTreeSet<_>>()
+            .iter()
+            .map(value)
+            .collect::<Vec<_>>()
     };
     match message {
-        Any::Text(text) => [voice.word(text).to_string()].into(),
-        Any::Message(message) => match message.of(voice.language) {
-            Body::Plain(text) => [text.to_string()].into(),
-            Body::Pieces(p) => pieces(p),
-        },
-        Any::Forms(forms) => {
-            let all = forms.of(voice.language).iter();
-            all.flat_map(|form| pieces(form.1)).collect()
-        }
+        Any::Text(text) => all(voice.word(text)),
+        Any::Message(message) => all(message.0.of(voice.language)),
+        Any::Forms(forms) => voice.forms(forms).flat_map(|form| all(form.1)).collect(),
     }
 }
 
@@ -72,6 +60,7 @@ fn every_message_can_be_formed_in_every_language() {
             for told in formed(voice, *message) {
                 assert!(!told.is_empty(), "{id} {voice:?}");
                 assert!(!told.contains(['{', '}']), "{id} {voice:?}: {told}");
+                assert!(!told.contains(char::is_control), "{id} {voice:?}: {told}");
                 assert!(!told.contains("  "), "{id} {voice:?}: {told}");
                 assert!(!told.ends_with(' '), "{id} {voice:?}: {told}");
             }
@@ -80,7 +69,7 @@ fn every_message_can_be_formed_in_every_language() {
 }
 
 /// What is the same in both languages: signs, and words that Spanish coaches use as they are.
-const SAME: [&str; 10] = [
+const SAME: [&str; 14] = [
     "action.said",
     "action.way",
     "action.pass-to",
@@ -91,6 +80,10 @@ const SAME: [&str; 10] = [
     "measure.inches",
     "measure.feet-and-inches",
     "measure.half-metre",
+    "title.fiba",
+    "title.nba",
+    "title.wnba",
+    "title.nfhs",
 ];
 
 #[test]
