@@ -3,7 +3,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { TAG, audit, inBrowser, property, refined } from "./page.mjs";
+import { SET, TAG, audit, inBrowser, pixels, property, refined } from "./page.mjs";
 
 const browser = inBrowser();
 const { open } = browser;
@@ -241,7 +241,55 @@ test("on a page from right to left nothing runs over, and time still runs to the
       .first()
       .evaluate((p) => getComputedStyle(p).unicodeBidi);
     assert.equal(direction, "plaintext");
+    // The controls begin at the right; the court lies as it lies.
+    if (width < 600) continue;
+    const left = async (name) => (await button(page, name).first().boundingBox()).x;
+    assert.ok(
+      (await left("Play")) > (await left("Half")) &&
+        (await left("Follow 1")) > (await left("Follow 2")),
+    );
+    const floor = await pixels(page, 0);
+    await page.evaluate(() => (document.documentElement.dir = "ltr"));
+    assert.ok((await left("Play")) < (await left("Half")));
+    assert.deepEqual(await pixels(page, 0), floor);
   }
+});
+
+test("on a page from right to left, in a script of its own, names and numbers stay in order", async (t) => {
+  const arabic = {
+    ...SET,
+    title: "ميناء 2",
+    beats: SET.beats.map((beat) => ({ ...beat, title: "قطع (1)", say: "1 يمرر إلى 2." })),
+  };
+  browser.server.answers["/arabic.json"] = {
+    type: "application/json",
+    body: JSON.stringify(arabic),
+  };
+  const { page } = await open(t, {
+    body: '<div lang="ar" dir="rtl"><backcut-set src="/arabic.json"></backcut-set></div>',
+  });
+  await refined(page);
+  assert.deepEqual(await wrong(page), []);
+  /** From where to where the text of a node runs, by the places of its characters. */
+  const places = (selector, ...parts) =>
+    page
+      .locator(selector)
+      .first()
+      .evaluate((node, wanted) => {
+        const text = node.firstChild;
+        return wanted.map((part) => {
+          const range = document.createRange();
+          range.setStart(text, text.data.indexOf(part));
+          range.setEnd(text, text.data.indexOf(part) + part.length);
+          return range.getBoundingClientRect().x;
+        });
+      }, parts);
+  const [name, number] = await places("h2", "ميناء", "2");
+  assert.ok(name > number, "a name in Arabic is read from the right");
+  const [beat, of] = await places(".count", "beat 1", "of 3");
+  assert.ok(beat < of, "English words beside it from the left");
+  const [one, two] = await places(".captions p", "1", "2");
+  assert.ok(one > two, "and a sentence in Arabic from the right");
 });
 
 for (const [width, theme, forcedColors] of [

@@ -186,3 +186,10 @@ test("a set of another site is neither asked for nor shown", async (t) => {
   assert.equal(await frame.getByRole("alert").isVisible(), true);
   assert.ok(!requests.includes(theirs));
 });
+
+test("a frame speaks the language that its address asks for", async (t) => {
+  const { frame } = await open(t, { words: "src=/set.json&lang=es" });
+  await frame.getByRole("button", { name: "Ver", exact: true }).waitFor();
+  await frame.evaluate(() => (location.hash = "#src=/told.json"));
+  await frame.getByRole("button", { name: "Play", exact: true }).waitFor();
+});

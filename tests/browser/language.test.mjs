@@ -258,7 +258,19 @@ test("what is lettered on the page follows: keys, sharing, the defences", async 
   await button(page, "Copiar enlace").waitFor();
   await page.evaluate(() => (document.querySelector("backcut-set").currentTime = 1.25));
   await button(page, "Copiar enlace a los 1,3\u00a0s").waitFor();
+  await page.evaluate(() => {
+    Object.defineProperty(navigator, "clipboard", {
+      value: { writeText: async (text) => void (globalThis.copied = text) },
+    });
+  });
+  await button(page, "Copiar enlace").click();
+  await page.getByText("Enlace copiado.").waitFor();
+  const link = await page.evaluate(() => globalThis.copied);
+  assert.match(link, /#set=.*&lang=es$/);
   assert.deepEqual(problems, []);
+  await page.goto(link);
+  await button(page, "Ver").waitFor();
+  assert.equal(await page.getByRole("heading", { name: "Fogbank" }).isVisible(), true);
 });
 
 for (const [width, colorScheme] of [

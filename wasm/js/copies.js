@@ -1,5 +1,6 @@
 /** What can be copied of a set on a page: links and what another page needs to show it. */
 
+import { isInSpanish, languageAround } from "./around.js";
 import { ATTRIBUTE, TAG } from "./names.js";
 import { home } from "./source.js";
 
@@ -46,13 +47,14 @@ export function link(set, moment = false) {
 
 /** @param {OnPage} set @param {boolean} [moment] */
 function fragment({ host, play, state }, moment = false) {
-  return play.link({
+  const shown = play.link({
     ...(moment && { from: state.time, paused: true }),
     read: play.read.split(".").map(Number).filter(Boolean),
     follow: state.follow,
     coverage: host.coverage,
     speed: state.rate === GAME ? undefined : state.rate,
   });
+  return isInSpanish(host) ? `${shown}&lang=${encodeURIComponent(languageAround(host))}` : shown;
 }
 
 /** The page's own address, at the element where that has a name; undefined for a page without one. @param {BackcutSet} host */

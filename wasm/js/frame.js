@@ -2,6 +2,8 @@
  * The frame page, for sites that allow only frames: shows the set that the address names, or holds,
  * after the `#`, and tells the page around it how high it is. By itself it is where links open.
  *
+ * `lang=es` in that address has it speak Spanish.
+ *
  * The page asks, from its own origin, with `{ backcut: "size", room }`, where `room` is the height of
  * its window, and gets `{ backcut: "size", height }` now and whenever that changes. Only the window
  * around the frame is heard, and only its origin, as the browser tells it, is answered.
@@ -21,6 +23,9 @@ function own(/** @type {string} */ address) {
   return url?.origin === location.origin ? url.href : "";
 }
 
+/** What the page is in where its address does not say. */
+const LANGUAGE = document.documentElement.lang;
+
 const element = document.createElement(TAG);
 
 function show() {
@@ -34,6 +39,8 @@ function show() {
     else if (!link || name !== ATTRIBUTE.src) element.removeAttribute(name);
   }
   if (link) change(ATTRIBUTE.src, location.hash || "#");
+  // It is the page's here: nothing else is on it.
+  document.documentElement.lang = asked.get("lang") || LANGUAGE;
 }
 
 /** To the same again is no change: it would load the set again. @param {string} name @param {string} value */

@@ -157,6 +157,7 @@ export class Reader {
     this.#unfolded = other.#unfolded;
     if (!other.#captions) this.hush();
     this.poster = this.#host.getAttribute(ATTRIBUTE.poster);
+    other.#extras?.end();
     other.node.replaceWith(this.node);
     other.release();
     if (other.#late) this.refine(other.#late);

@@ -14,6 +14,7 @@ function open() {
   } else {
     said.textContent = words;
     set.setAttribute("src", hash);
+    set.lang = new URLSearchParams(hash.slice(1)).get("lang") ?? document.documentElement.lang;
     board.append(set);
   }
 }

@@ -58,6 +58,11 @@ export class Extras {
     this.#whatIf.take(play);
   }
 
+  /** Another takes its place. */
+  end() {
+    this.#teach.end();
+  }
+
   /** @param {State} state */
   update(state) {
     this.#pace.update(state);

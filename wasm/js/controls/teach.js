@@ -73,6 +73,11 @@ export class Teach {
     for (const mode of this.#made.values()) mode.take(play);
   }
 
+  /** Ends what is on, for good. */
+  end() {
+    for (const name of this.#on) this.#end(name);
+  }
+
   /** @param {State} state */
   update(state) {
     this.#state = state;
