@@ -3,7 +3,7 @@
 
 use crate::athlete::Limits;
 use crate::court::Court;
-use crate::defence::{Defence, DefenderState, Offence, STEPS, Trial, coverages};
+use crate::defence::{Courses, Defence, DefenderState, Past, STEPS, Trial, coverages};
 use crate::math::{Listed, Point, Vec2, direction, distance, length, sqrt};
 use crate::motion::Sprint;
 use crate::set::{ActionId, Coverage, Edge, PlayerId, Set, Verb};
@@ -362,16 +362,25 @@ pub struct Outcome {
 /// What a set yields against every coverage that it can meet, and the one that its file names.
 #[must_use]
 pub fn outcomes(set: &Set, court: &Court, timeline: &Timeline) -> Vec<Outcome> {
-    let offence = Offence::new(timeline);
+    outcomes_after(&[], set, court, timeline)
+}
+
+/// The same of a branch, after the lines that it has left.
+#[must_use]
+pub fn outcomes_after(
+    past: &[Past],
+    set: &Set,
+    court: &Court,
+    timeline: &Timeline,
+) -> Vec<Outcome> {
+    let courses = Courses::new(past, set, timeline);
     let mut all = coverages(set, timeline);
     all.extend(set.defence.all.filter(|c| !all.contains(c)));
     all.into_iter()
         .map(|coverage| {
             let defence = Trial {
-                set,
                 court,
-                timeline,
-                offence: &offence,
+                courses: &courses,
                 coverage,
                 later: 0.0,
             }

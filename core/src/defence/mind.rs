@@ -92,7 +92,7 @@ impl Simulation<'_> {
 
     /// Whether the file tells `d` to do that at `t`.
     fn told(&self, d: &Defender, t: f64, does: Deed) -> bool {
-        let mut tasks = self.tasks.iter();
+        let mut tasks = self.knowledge.at(t).tasks.iter();
         tasks.any(|k| k.who == d.who && k.does == does && k.from <= t && t <= k.to)
     }
 
@@ -110,12 +110,13 @@ impl Simulation<'_> {
     /// after it: a big who drops against a ball screen is not yet with the man whom a second screen
     /// will free.
     fn ordered(&self, d: &Defender, mind: f64, seen: &Step) -> Option<Order> {
-        let open = self.meetings.iter().zip(&self.switched);
+        let known = self.knowledge.at(mind);
+        let open = known.meetings.iter().zip(&known.switched);
         open.filter(|(_, switched)| !**switched).find_map(|(m, _)| {
             if d.man == m.cutter {
-                let mut run = self.meetings.iter().rev();
+                let mut run = known.meetings.iter().rev();
                 let last = run.find(|o| (o.action, o.cutter) == (m.action, m.cutter));
-                coverage::screened(m, last.unwrap_or(m), mind, seen, self.offence)
+                coverage::screened(m, last.unwrap_or(m), mind, seen, known.offence)
             } else if d.man == m.screener {
                 coverage::screener(m, mind, seen)
             } else {

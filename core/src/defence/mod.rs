@@ -10,13 +10,15 @@
 mod body;
 mod contact;
 mod coverage;
+mod known;
 mod mind;
 mod offence;
 mod place;
 mod plan;
 mod simulate;
 
-pub(crate) use offence::Offence;
+pub(crate) use known::Courses;
+pub use known::Past;
 pub use plan::Meeting;
 pub(crate) use simulate::Trial;
 
