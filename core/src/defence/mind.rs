@@ -32,8 +32,9 @@ const ROUND: f64 = 3.0;
 // Common practice, no source, for all of these.
 
 impl Simulation<'_> {
-    /// What `d` wants of the step that ends at `t`.
-    pub(super) fn intent(&self, d: &Defender, t: f64) -> Want {
+    /// What `d` wants of the step that ends at `t`, and what that is called where it leaves the own
+    /// man.
+    pub(super) fn intent(&self, d: &Defender, t: f64) -> (Want, Option<Deed>) {
         let reaction = self.reaction(d, t);
         let seen = self.offence.seen(t, reaction);
         let mind = t - reaction;
@@ -70,7 +71,7 @@ impl Simulation<'_> {
             None if order.blind => None,
             _ => way_round(d, &want, side, bodies),
         };
-        match round {
+        let want = match round {
             // Keeps the pace: a way round is no place to stop at.
             Some(to) => Want {
                 to,
@@ -78,7 +79,8 @@ impl Simulation<'_> {
                 ..want
             },
             None => want,
-        }
+        };
+        (want, order.does)
     }
 
     /// Reaction, longer while the own man is out of view or the head is turned.

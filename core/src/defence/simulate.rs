@@ -10,7 +10,7 @@ use super::{Contact, Defence, DefenderState, Event, Incident, STEPS};
 use crate::athlete::Limits;
 use crate::court::Court;
 use crate::math::{Point, Vec2, angle_of, direction, distance};
-use crate::set::{Coverage, PlayerId, Set};
+use crate::set::{Coverage, Deed, PlayerId, Set};
 use crate::timeline::Timeline;
 use alloc::vec::Vec;
 
@@ -85,6 +85,7 @@ impl Trial<'_> {
             coverage: self.coverage,
             tracks: sim.tracks,
             men: sim.men,
+            deeds: sim.deeds,
             events: sim.events,
             contacts: sim.contacts,
             meetings: sim.knowledge.last.meetings,
@@ -101,6 +102,8 @@ pub(super) struct Defender {
     pub touch: Touch,
     /// When this one last helped.
     helped: Option<f64>,
+    /// What this one is about, where it leaves the own man.
+    does: Option<Deed>,
 }
 
 /// Somebody leaves the own man for a ball that nobody stops.
@@ -125,6 +128,7 @@ pub(super) struct Simulation<'a> {
     reaction: f64,
     tracks: [Vec<DefenderState>; 5],
     men: Vec<[PlayerId; 5]>,
+    deeds: Vec<[Option<Deed>; 5]>,
     pub events: Vec<Event>,
     pub contacts: Vec<Contact>,
 }
@@ -156,6 +160,7 @@ impl<'a> Simulation<'a> {
             reaction: set.level.limits().reaction + trial.later,
             tracks: [const { Vec::new() }; 5],
             men: Vec::with_capacity(count),
+            deeds: Vec::with_capacity(count),
             events: Vec::new(),
             contacts: Vec::new(),
         };
@@ -188,9 +193,10 @@ impl<'a> Simulation<'a> {
             self.watch(t);
             self.switch(t);
             let wants: Vec<_> = self.defenders.iter().map(|d| self.intent(d, t)).collect();
-            for (d, intent) in self.defenders.iter_mut().zip(wants) {
+            for (d, (want, does)) in self.defenders.iter_mut().zip(wants) {
                 d.touch.from = d.body.at;
-                d.body.step(&intent, &d.limits, dt);
+                d.body.step(&want, &d.limits, dt);
+                d.does = does;
             }
             self.collide(t, dt);
         }
@@ -199,8 +205,12 @@ impl<'a> Simulation<'a> {
 
     fn record(&mut self) {
         let mut men = PlayerId::ALL;
+        let mut deeds = [None; 5];
         for d in &self.defenders {
             let i = d.who.index();
+            if let Some(deed) = deeds.get_mut(i) {
+                *deed = d.does;
+            }
             if let (Some(track), Some(man)) = (self.tracks.get_mut(i), men.get_mut(i)) {
                 *man = d.man;
                 let b = d.body;
@@ -214,6 +224,7 @@ impl<'a> Simulation<'a> {
             }
         }
         self.men.push(men);
+        self.deeds.push(deeds);
     }
 
     fn finish(&mut self, t: f64) {
@@ -377,5 +388,6 @@ fn stand(first: &Step, court: &Court, who: PlayerId, limits: Limits) -> Defender
         limits,
         touch: Touch::default(),
         helped: None,
+        does: None,
     }
 }
