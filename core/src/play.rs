@@ -3,6 +3,8 @@
 use crate::athlete::Level;
 #[cfg(feature = "authoring")]
 use crate::branch::{self, Dropped, Line, NotPlayed};
+#[cfg(feature = "authoring")]
+use crate::choice::{Answer, Decided, Lines};
 use crate::court::{Court, RuleSet};
 use crate::defence::{self, Defence, Past};
 use crate::document;
@@ -217,6 +219,38 @@ impl Play {
     /// From now on it is told like this; nothing is laid or timed anew.
     pub fn speak(&mut self, voice: Voice) {
         self.view.voice = voice;
+    }
+
+    /// The main line of a set as it is drawn, not of a branch, and every branch that its reads make.
+    ///
+    /// # Errors
+    /// `contradictory-waits`; no set that has been opened has them.
+    #[cfg(feature = "authoring")]
+    pub fn lines(&self) -> Result<Lines, Faults> {
+        Lines::new(&self.set, &self.court)
+    }
+
+    /// Which reads five under `coverage` make true of a set as it is drawn, and what is seen of each
+    /// that is asked. [`Play::branch`] plays the path that is decided.
+    ///
+    /// # Errors
+    /// As [`Play::lines`].
+    #[cfg(feature = "authoring")]
+    pub fn decided(&self, coverage: Coverage) -> Result<Decided, Faults> {
+        Ok(self.lines()?.decided(coverage))
+    }
+
+    /// Which read beats which coverage, for every coverage that a set as it is drawn can meet and the
+    /// one that its file names.
+    ///
+    /// # Errors
+    /// As [`Play::lines`].
+    #[cfg(feature = "authoring")]
+    pub fn answers(&self) -> Result<Vec<Answer>, Faults> {
+        let lines = self.lines()?;
+        let mut all = self.coverages();
+        all.extend(self.set.defence.all.filter(|c| !all.contains(c)));
+        Ok(all.into_iter().map(|c| lines.answer(c)).collect())
     }
 
     /// What was written, with the options laid over it.
