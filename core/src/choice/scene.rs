@@ -138,7 +138,7 @@ impl Scene<'_> {
             .find(to_come)
             .or_else(|| all().rfind(named))
             .or_else(|| all().find(to_come))
-            .or_else(|| all().last())
+            .or_else(|| all().next_back())
     }
 
     /// The way a meeting's cutter goes as the screen is passed.
