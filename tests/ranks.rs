@@ -20,14 +20,15 @@ const RANKS: &[(u32, &[&str])] = &[
     (6, &["timeline"]),
     (7, &["defence"]),
     (8, &["looks", "branch"]),
-    (9, &["findings", "strip"]),
-    (10, &["words"]),
-    (11, &["scene"]),
-    (12, &["svg"]),
-    (13, &["sheet"]),
-    (14, &["play"]),
+    (9, &["choice"]),
+    (10, &["findings", "strip"]),
+    (11, &["words"]),
+    (12, &["scene"]),
+    (13, &["svg"]),
+    (14, &["sheet"]),
+    (15, &["play"]),
     // The crate's root re-exports the facade.
-    (15, &["lib"]),
+    (16, &["lib"]),
 ];
 
 fn rank(module: &str) -> Option<u32> {

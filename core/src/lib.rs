@@ -55,6 +55,8 @@ extern crate std;
 pub mod athlete;
 #[cfg(feature = "authoring")]
 pub mod branch;
+#[cfg(feature = "authoring")]
+pub mod choice;
 pub mod choreography;
 pub mod court;
 pub mod defence;

@@ -3,7 +3,8 @@
 
 use crate::athlete::Limits;
 use crate::court::Court;
-use crate::defence::{Defence, DefenderState, Offence, STEPS, Trial, coverages};
+use crate::defence::{Courses, Defence, DefenderState, Past, STEPS, Trial, coverages};
+use crate::flight::{Spot3, catch_height, pass, release_height};
 use crate::math::{Listed, Point, Vec2, direction, distance, length, sqrt};
 use crate::motion::Sprint;
 use crate::set::{ActionId, Coverage, Edge, PlayerId, Set, Verb};
@@ -292,21 +293,54 @@ fn time_to_reach(s: &DefenderState, to: Point, reach: f64, limits: &Limits) -> f
 }
 
 /// By how many seconds the ball is past every hand, at the place where it is closest, and whose
-/// hand that is. Until the reaction is over a defender does what is under way; then the way to the
-/// ball is free.
+/// hand that is, for the pass that is thrown.
 fn lane_margin(
     timeline: &Timeline,
     defence: &Defence,
     release: f64,
     catch: f64,
 ) -> (f64, Option<PlayerId>) {
-    let end = timeline.ball(catch);
-    let end = Point::new(end.x, end.y);
+    let at = |tau: f64| {
+        let ball = timeline.ball(release + tau);
+        (Point::new(ball.x, ball.y), ball.z)
+    };
+    past_hands(timeline, defence, (release, catch - release), at)
+}
+
+/// The same for a pass that could be thrown at `t`: straight, to where the receiver is then.
+#[must_use]
+pub fn lane(
+    timeline: &Timeline,
+    defence: &Defence,
+    (from, to): (PlayerId, PlayerId),
+    t: f64,
+) -> Option<(f64, Option<PlayerId>)> {
+    let (passer, receiver) = (timeline.player(from, t)?, timeline.player(to, t)?);
+    let limits = timeline.limits(from);
+    let leaves = Spot3::above(passer.hands(), release_height(None, limits));
+    let comes = Spot3::above(receiver.at(), catch_height(None, timeline.limits(to)));
+    let flight = pass(leaves, comes, None, limits);
+    let at = |tau: f64| {
+        let ball = flight.at(tau);
+        (ball.floor(), ball.z)
+    };
+    Some(past_hands(timeline, defence, (t, flight.duration()), at))
+}
+
+/// Until the reaction is over a defender does what is under way; then the way to the ball is free.
+/// `ball` is where it is so many seconds after the release, and how high.
+fn past_hands(
+    timeline: &Timeline,
+    defence: &Defence,
+    (release, lasts): (f64, f64),
+    ball: impl Fn(f64) -> (Point, f64),
+) -> (f64, Option<PlayerId>) {
+    let (end, _) = ball(lasts);
     let flight: Vec<(f64, Point, f64)> = (1..=SAMPLES)
         .map(|i| {
-            let tau = (catch - release) * f64::from(i) / f64::from(SAMPLES);
-            let ball = timeline.ball(release + tau);
-            (tau, Point::new(ball.x, ball.y), ball.z)
+            let tau = lasts * f64::from(i) / f64::from(SAMPLES);
+            let (at, z) = ball(tau);
+            (tau, at, z)
         })
         .filter(|(_, at, _)| distance(*at, end) >= RECEIVED)
         .listed();
@@ -362,16 +396,25 @@ pub struct Outcome {
 /// What a set yields against every coverage that it can meet, and the one that its file names.
 #[must_use]
 pub fn outcomes(set: &Set, court: &Court, timeline: &Timeline) -> Vec<Outcome> {
-    let offence = Offence::new(timeline);
+    outcomes_after(&[], set, court, timeline)
+}
+
+/// The same of a branch, after the lines that it has left.
+#[must_use]
+pub fn outcomes_after(
+    past: &[Past],
+    set: &Set,
+    court: &Court,
+    timeline: &Timeline,
+) -> Vec<Outcome> {
+    let courses = Courses::new(past, set, timeline);
     let mut all = coverages(set, timeline);
     all.extend(set.defence.all.filter(|c| !all.contains(c)));
     all.into_iter()
         .map(|coverage| {
             let defence = Trial {
-                set,
                 court,
-                timeline,
-                offence: &offence,
+                courses: &courses,
                 coverage,
                 later: 0.0,
             }

@@ -3,11 +3,13 @@
 use crate::athlete::Level;
 #[cfg(feature = "authoring")]
 use crate::branch::{self, Dropped, Line, NotPlayed};
+#[cfg(feature = "authoring")]
+use crate::choice::{Answer, Decided, Lines};
 use crate::court::{Court, RuleSet};
-use crate::defence::{self, Defence};
+use crate::defence::{self, Defence, Past};
 use crate::document;
 use crate::fault::Faults;
-use crate::findings::{self, Finding, Search, Settings};
+use crate::findings::{Finding, Search, Settings};
 use crate::looks::{self, Look, Outcome};
 #[cfg(feature = "authoring")]
 use crate::math::sort_short;
@@ -65,6 +67,9 @@ pub struct Play {
     strip: Strip,
     /// Of no particular width: what it shows depends on the set alone; and how it is told.
     view: View,
+    /// Of a branch: the lines it has left.
+    #[cfg(feature = "authoring")]
+    past: Vec<Past>,
 }
 
 /// A branch, to be looked at like any set.
@@ -127,6 +132,8 @@ impl Play {
             timeline,
             strip,
             view,
+            #[cfg(feature = "authoring")]
+            past: Vec::new(),
         };
         #[cfg(feature = "authoring")]
         let play = play.parted(Vec::new());
@@ -157,6 +164,7 @@ impl Play {
             forks.extend(t);
             line = line.fork(&read, &self.court)?;
         }
+        let past = line.past().to_vec();
         let (set, timeline, dropped) = line.into_parts();
         let play = Self {
             strip: strip::build(&timeline, &set),
@@ -167,6 +175,7 @@ impl Play {
             court: self.court,
             set,
             timeline,
+            past,
         };
         Ok(Branched {
             play: play.parted(waiting),
@@ -182,6 +191,16 @@ impl Play {
         sort_short(&mut waiting, |a, b| a.t.total_cmp(&b.t));
         self.strip.forks = waiting;
         self
+    }
+
+    #[cfg(feature = "authoring")]
+    fn past(&self) -> &[Past] {
+        &self.past
+    }
+
+    #[cfg(not(feature = "authoring"))]
+    fn past(&self) -> &[Past] {
+        &[]
     }
 
     /// When a read of this set leaves its line, seconds; `None` where its instant never comes.
@@ -200,6 +219,38 @@ impl Play {
     /// From now on it is told like this; nothing is laid or timed anew.
     pub fn speak(&mut self, voice: Voice) {
         self.view.voice = voice;
+    }
+
+    /// The main line of a set as it is drawn, not of a branch, and every branch that its reads make.
+    ///
+    /// # Errors
+    /// `contradictory-waits`; no set that has been opened has them.
+    #[cfg(feature = "authoring")]
+    pub fn lines(&self) -> Result<Lines, Faults> {
+        Lines::new(&self.set, &self.court)
+    }
+
+    /// Which reads five under `coverage` make true of a set as it is drawn, and what is seen of each
+    /// that is asked. [`Play::branch`] plays the path that is decided.
+    ///
+    /// # Errors
+    /// As [`Play::lines`].
+    #[cfg(feature = "authoring")]
+    pub fn decided(&self, coverage: Coverage) -> Result<Decided, Faults> {
+        Ok(self.lines()?.decided(coverage))
+    }
+
+    /// Which read beats which coverage, for every coverage that a set as it is drawn can meet and the
+    /// one that its file names.
+    ///
+    /// # Errors
+    /// As [`Play::lines`].
+    #[cfg(feature = "authoring")]
+    pub fn answers(&self) -> Result<Vec<Answer>, Faults> {
+        let lines = self.lines()?;
+        let mut all = self.coverages();
+        all.extend(self.set.defence.all.filter(|c| !all.contains(c)));
+        Ok(all.into_iter().map(|c| lines.answer(c)).collect())
     }
 
     /// What was written, with the options laid over it.
@@ -237,7 +288,13 @@ impl Play {
     /// Five defenders under `coverage`.
     #[must_use]
     pub fn defence(&self, coverage: Coverage) -> Defence {
-        Defence::simulate(&self.set, &self.court, &self.timeline, coverage)
+        Defence::after(
+            self.past(),
+            &self.set,
+            &self.court,
+            &self.timeline,
+            coverage,
+        )
     }
 
     /// Every chance with how open it is against `defence`, in time order.
@@ -249,7 +306,7 @@ impl Play {
     /// The looks under every coverage this set can meet.
     #[must_use]
     pub fn outcomes(&self) -> Vec<Outcome> {
-        looks::outcomes(&self.set, &self.court, &self.timeline)
+        looks::outcomes_after(self.past(), &self.set, &self.court, &self.timeline)
     }
 
     // --- in words --------------------------------------------------------------------------
@@ -304,20 +361,20 @@ impl Play {
     /// there is one. The referee decides what is called, the supervising coach what is run.
     #[must_use]
     pub fn findings(&self, settings: &Settings) -> Vec<Finding> {
-        findings::with_cures(&self.set, &self.court, &self.timeline, None, settings)
+        self.cured(None, settings)
     }
 
     /// What is found only once five defend, in time order, each with its proved cure where there is
     /// one: true of the coverage of `defence`, which is one likely answer.
     #[must_use]
     pub fn findings_against(&self, defence: &Defence, settings: &Settings) -> Vec<Finding> {
-        findings::with_cures(
-            &self.set,
-            &self.court,
-            &self.timeline,
-            Some(defence),
-            settings,
-        )
+        self.cured(Some(defence), settings)
+    }
+
+    fn cured(&self, defence: Option<&Defence>, settings: &Settings) -> Vec<Finding> {
+        let mut search = self.search(defence, settings);
+        while self.cure_on(&mut search, settings) {}
+        search.into_found()
     }
 
     /// The findings, or with a defence those that need it, still without cures; each
@@ -327,9 +384,10 @@ impl Play {
         Search::new(&self.set, &self.court, &self.timeline, defence, settings)
     }
 
-    /// Tries one edit; whether there is more to try.
+    /// Tries one edit; whether there is more to try. Nothing is tried on a branch: an edit makes
+    /// another main line, and the read would leave that elsewhere.
     pub fn cure_on(&self, search: &mut Search, settings: &Settings) -> bool {
-        search.step(&self.set, &self.court, settings)
+        self.past().is_empty() && search.step(&self.set, &self.court, settings)
     }
 
     /// A finding in a sentence or two.

@@ -55,16 +55,39 @@ import { learn } from "./words.js";
  * @property {string} path as the attribute `read` has it
  * @property {string} title
  * @property {number} t when its line is left, seconds
+ * @property {string} condition what decides it, to follow an "if"
+ * @property {number[]} by who must see it
+ */
+
+/**
+ * What five under a coverage make of a set's reads.
+ *
+ * @typedef {object} Decided
+ * @property {string} path the line that is played; empty: as drawn
+ * @property {{path: string, t: number, holds: boolean, text: string}[]} asked every read asked on
+ *   the way, and what was seen
+ */
+
+/**
+ * Which line answers a coverage, and what each read would end in.
+ *
+ * @typedef {object} Answer
+ * @property {string} path
+ * @property {string} title
+ * @property {string} text
+ * @property {{path: string, title: string, holds: boolean, text: string}[]} reads
  */
 
 /**
  * A set that is open in the full module. Its lists come over as plain objects.
  *
- * @typedef {Omit<FullSet, "looks" | "findings" | "outcome" | "reads"> & {
+ * @typedef {Omit<FullSet, "looks" | "findings" | "outcome" | "reads" | "decided" | "answer"> & {
  *   readonly looks: Look[],
  *   readonly findings: Finding[],
  *   readonly reads: ReadLine[],
  *   outcome(coverage: string): Look[],
+ *   decided(coverage: string): Decided,
+ *   answer(coverage: string): Answer,
  *   coverageTitle(coverage: string): string,
  * }} FullPlay
  */

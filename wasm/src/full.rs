@@ -216,7 +216,8 @@ impl Play {
     }
 }
 
-fn named(name: &str) -> Result<Coverage, JsValue> {
+/// The coverage of that name.
+pub(crate) fn named(name: &str) -> Result<Coverage, JsValue> {
     Coverage::parse(name).ok_or_else(|| {
         let mut faults = Faults::default();
         let all = Coverage::TABLE.map(|row| row.1);

@@ -1,13 +1,14 @@
 //! Lines other than the one drawn.
 
 use crate::fault::{set, thrown};
+use crate::full::named;
 use crate::judged::Judged;
 use crate::play::Play;
 use alloc::borrow::ToOwned;
 use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
-use backcut::branch::NotPlayed;
+use backcut::branch::{Line, NotPlayed};
 use backcut::fault::{Fault, Faults, Place};
 use backcut::play::{NotBranched, Play as Core};
 use backcut::words;
@@ -18,15 +19,73 @@ use wasm_bindgen::prelude::wasm_bindgen;
 
 #[wasm_bindgen]
 impl Play {
-    /// The reads of the set, each before those within it: `{path, title, t}`. `path` is what
-    /// [`Play::take_read`] takes; `t` is when its line is left, seconds. One whose instant never
-    /// comes is left out.
+    /// The reads of the set that can be played, each before those within it: `{path, title, t,
+    /// condition, by}`. `path` is what [`Play::take_read`] takes; `t` is when its line is left, seconds;
+    /// `condition` follows an "if"; `by` are the numbers of those who must see it.
     #[wasm_bindgen(getter)]
     #[must_use]
     pub fn reads(&self) -> Array {
-        let list = Array::new();
-        listed(self.main(), "", &list);
-        list
+        let lines = self.main().lines().ok();
+        let branches = lines.iter().flat_map(|lines| lines.iter().skip(1));
+        branches
+            .filter_map(|(path, line)| self.branch_told(path, line))
+            .collect()
+    }
+
+    /// What five under a coverage, by name, make of the set: `{path, asked: [{path, t, holds,
+    /// text}]}`. `path` is the line that they decide, for [`Play::take_read`]; `asked` has every read
+    /// that was asked on the way, `text` what was seen.
+    ///
+    /// # Errors
+    /// An array of faults where there is no such coverage.
+    pub fn decided(&self, coverage: &str) -> Result<JsValue, JsValue> {
+        let coverage = named(coverage)?;
+        let decided = self.main().decided(coverage).map_err(|f| thrown(&f))?;
+        let (own, voice) = (self.main().set(), self.main().voice());
+        let asked = decided.asked.iter().map(|asked| {
+            let object = Object::new();
+            set(&object, "path", written(&asked.path).into());
+            set(&object, "t", asked.t.into());
+            set(&object, "holds", asked.seen.holds.into());
+            set(&object, "text", words::seen(&asked.seen, own, voice).into());
+            JsValue::from(object)
+        });
+        let asked: Array = asked.collect();
+        let object = Object::new();
+        set(&object, "path", written(&decided.path).into());
+        set(&object, "asked", asked.into());
+        Ok(object.into())
+    }
+
+    /// Which line answers a coverage, by name: `{path, title, text, reads: [{path, title, holds,
+    /// text}]}`. The text of a read is what its line would end in.
+    ///
+    /// # Errors
+    /// An array of faults where there is no such coverage.
+    pub fn answer(&self, coverage: &str) -> Result<JsValue, JsValue> {
+        let coverage = named(coverage)?;
+        let main = self.main();
+        let answer = main.lines().map_err(|f| thrown(&f))?.answer(coverage);
+        let (own, voice) = (main.set(), main.voice());
+        let line = |path: &[usize]| {
+            let object = Object::new();
+            set(&object, "path", written(path).into());
+            set(&object, "title", words::line(own, path, voice).into());
+            object
+        };
+        let reads = answer.tried.iter().map(|tried| {
+            let object = line(&tried.path);
+            let holds = tried.asked.as_ref().is_some_and(|a| a.seen.holds);
+            set(&object, "holds", holds.into());
+            let end = words::end(tried.end.as_ref(), tried.shut, voice);
+            set(&object, "text", end.into());
+            JsValue::from(object)
+        });
+        let reads: Array = reads.collect();
+        let object = line(&answer.decided.path);
+        set(&object, "text", words::answer(&answer, own, voice).into());
+        set(&object, "reads", reads.into());
+        Ok(object.into())
     }
 
     /// Shows the line of a read: `2`, or `2.1` for the first one within the second; empty: the line
@@ -68,31 +127,36 @@ impl Play {
     pub(crate) fn main(&self) -> &Core {
         self.main.as_ref().unwrap_or(&self.core)
     }
-}
 
-/// Adds the reads of `line`, which is at the read `within`, and those inside them.
-fn listed(line: &Core, within: &str, list: &Array) {
-    for (index, read) in line.set().reads.iter().enumerate() {
-        let Some(t) = line.fork_instant(read) else {
-            continue;
-        };
-        let path = format!("{within}{}", index + 1);
+    fn branch_told(&self, path: &[usize], line: &Line) -> Option<JsValue> {
+        let (own, voice) = (self.main().set(), self.main().voice());
+        let (index, read) = (*path.last()?, own.read(path)?);
         let object = Object::new();
-        set(&object, "path", path.as_str().into());
+        set(&object, "path", written(path).into());
         set(
             &object,
             "title",
-            words::read_title(read, index, line.voice()).into(),
+            words::read_title(read, index, voice).into(),
         );
-        set(&object, "t", t.into());
-        list.push(&object);
-        if read.reads.is_empty() {
-            continue;
-        }
-        if let Ok(branch) = line.branch(&[index]) {
-            listed(&branch.play, &format!("{path}."), list);
-        }
+        set(&object, "t", line.past().last()?.until.into());
+        let condition = words::condition(&read.condition, own, voice);
+        set(&object, "condition", condition.into());
+        let by: Array = read.by.iter().map(|p| JsValue::from(p.number())).collect();
+        set(&object, "by", by.into());
+        Some(object.into())
     }
+}
+
+/// A path as pages write it: `2.1`, each counted from 1; empty for the line that is drawn.
+fn written(path: &[usize]) -> String {
+    let mut out = String::new();
+    for index in path {
+        if !out.is_empty() {
+            out.push('.');
+        }
+        out.push_str(&(index + 1).to_string());
+    }
+    out
 }
 
 fn faults(path: &str, why: NotBranched) -> Faults {

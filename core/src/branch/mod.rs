@@ -14,6 +14,7 @@ mod ways;
 mod tests;
 
 use crate::court::Court;
+use crate::defence::Past;
 use crate::fault::Faults;
 use crate::motion::facing::{sample_of, time_of};
 use crate::set::{ActionId, PlayerId, Read, Set};
@@ -65,6 +66,8 @@ pub struct Line {
     /// The actions of the main line, of the first read taken, … as written, with their ids here.
     written: Vec<Vec<(ActionId, ActionId)>>,
     dropped: Vec<Dropped>,
+    /// The lines that were left on the way here.
+    past: Vec<Past>,
 }
 
 impl Line {
@@ -83,6 +86,7 @@ impl Line {
             written: [ids.clone()].into(),
             ids,
             dropped: Vec::new(),
+            past: Vec::new(),
         })
     }
 
@@ -106,6 +110,12 @@ impl Line {
             beats: &rest.beats,
         };
         let timeline = self.timeline.spliced(later, &splice);
+        let mut past = self.past.clone();
+        past.push(Past {
+            set: self.set.clone(),
+            timeline: self.timeline.clone(),
+            until: at,
+        });
         Ok(Self {
             set: rest.line,
             timeline,
@@ -114,6 +124,7 @@ impl Line {
             ids: rest.after,
             written: rest.written,
             dropped: rest.dropped,
+            past,
         })
     }
 
@@ -133,6 +144,13 @@ impl Line {
     #[must_use]
     pub fn timeline(&self) -> &Timeline {
         &self.timeline
+    }
+
+    /// The lines that were left on the way here, the main line first: a defence has to live through
+    /// them.
+    #[must_use]
+    pub fn past(&self) -> &[Past] {
+        &self.past
     }
 
     /// What the read that made it has cost.

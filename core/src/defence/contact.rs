@@ -156,7 +156,7 @@ impl Simulation<'_> {
         let Some(by) = by.filter(|by| lasts > HELD.1 && *by != man) else {
             return;
         };
-        let mut screens = self.meetings.iter();
+        let mut screens = self.knowledge.at(t).meetings.iter();
         if screens.any(|m| m.screener == by && t - lasts > m.burst - 0.3 && t - lasts < m.by + 1.5)
         {
             self.event(t - lasts, who, Incident::Held { by, lasts });

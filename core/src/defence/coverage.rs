@@ -58,6 +58,8 @@ pub(super) struct Order {
     pub blind: bool,
     /// No faster than this, m/s.
     pub top: f64,
+    /// What it is called where it leaves the own man.
+    pub does: Option<Deed>,
 }
 
 impl Order {
@@ -69,6 +71,14 @@ impl Order {
             meets: None,
             blind: false,
             top: f64::INFINITY,
+            does: None,
+        }
+    }
+
+    fn does(self, deed: Deed) -> Self {
+        Self {
+            does: Some(deed),
+            ..self
         }
     }
 
@@ -109,7 +119,8 @@ pub(super) fn screened(
     if m.asked == Some(Deed::GoesRound) && t >= m.burst {
         let side = m.side.map_or(-arm(m), |s| Vec2::new(s.sign(), 0.0));
         let goes = t < m.by + ROUND;
-        return goes.then(|| Order::to(cutter + v * 0.2, v).round(side));
+        let order = Order::to(cutter + v * 0.2, v).round(side);
+        return goes.then(|| order.does(Deed::GoesRound));
     }
     // Who is about to catch is closed out to, not run after; but a gate is seen too late.
     let catches = seen.with == Some(m.cutter) && !m.on_ball && !m.gate;
@@ -189,11 +200,11 @@ pub(super) fn screener(m: &Meeting, t: f64, seen: &Step) -> Option<Order> {
     let down = t >= (m.burst - 0.5).min(m.by - BACK.0) && t <= m.by + BACK.1;
     let show = m.steps_out || m.coverage == Coverage::Show;
     match m.coverage {
-        _ if show && t >= m.cue - 0.2 && t <= m.cue + SHOW => {
+        _ if show && t >= m.cue - 0.4 && t <= m.cue + SHOW => {
             // Out into the cutter's way, square to it.
             let way = direction(m.by_at - s)?;
             let ahead = direction(v).unwrap_or(way);
-            stay(m.by_at + way * 0.35 + ahead * 0.8).map(|o| o.meets(m.cutter))
+            stay(m.by_at + way * 0.35 + ahead * 0.8).map(|o| o.meets(m.cutter).does(Deed::StepsOut))
         }
         Coverage::Drop if down => stay(s + to_ring * DROP),
         Coverage::Ice if down => {
@@ -202,7 +213,8 @@ pub(super) fn screener(m: &Meeting, t: f64, seen: &Step) -> Option<Order> {
         }
         Coverage::Blitz if t >= m.cue && t <= m.by + TRAPPED && seen.with == Some(m.cutter) => {
             let way = direction(s - cutter).unwrap_or(to_ring);
-            Some(Order::to(cutter + way * TRAP, v * 0.9).meets(m.cutter))
+            let trap = Order::to(cutter + way * TRAP, v * 0.9);
+            Some(trap.meets(m.cutter).does(Deed::StepsOut))
         }
         Coverage::Switch if t >= m.cue - 0.5 && t <= m.by => {
             // Touches up: waits where the cutter comes out, toward the ball on the ring's side.
@@ -235,5 +247,5 @@ pub(super) fn tag(m: &Meeting, t: f64, seen: &Step) -> Option<Order> {
     let to_ring = direction(Point::ZERO - roller)?;
     let v = seen.velocity(m.screener);
     let order = Order::to(roller + to_ring * TAG, v).meets(m.screener);
-    (v.dot(to_ring) > ROLLS.1).then_some(order)
+    (v.dot(to_ring) > ROLLS.1).then_some(order.does(Deed::Sags))
 }

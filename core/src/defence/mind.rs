@@ -32,8 +32,9 @@ const ROUND: f64 = 3.0;
 // Common practice, no source, for all of these.
 
 impl Simulation<'_> {
-    /// What `d` wants of the step that ends at `t`.
-    pub(super) fn intent(&self, d: &Defender, t: f64) -> Want {
+    /// What `d` wants of the step that ends at `t`, and what that is called where it leaves the own
+    /// man.
+    pub(super) fn intent(&self, d: &Defender, t: f64) -> (Want, Option<Deed>) {
         let reaction = self.reaction(d, t);
         let seen = self.offence.seen(t, reaction);
         let mind = t - reaction;
@@ -70,7 +71,7 @@ impl Simulation<'_> {
             None if order.blind => None,
             _ => way_round(d, &want, side, bodies),
         };
-        match round {
+        let want = match round {
             // Keeps the pace: a way round is no place to stop at.
             Some(to) => Want {
                 to,
@@ -78,7 +79,8 @@ impl Simulation<'_> {
                 ..want
             },
             None => want,
-        }
+        };
+        (want, order.does)
     }
 
     /// Reaction, longer while the own man is out of view or the head is turned.
@@ -92,7 +94,7 @@ impl Simulation<'_> {
 
     /// Whether the file tells `d` to do that at `t`.
     fn told(&self, d: &Defender, t: f64, does: Deed) -> bool {
-        let mut tasks = self.tasks.iter();
+        let mut tasks = self.knowledge.at(t).tasks.iter();
         tasks.any(|k| k.who == d.who && k.does == does && k.from <= t && t <= k.to)
     }
 
@@ -110,12 +112,13 @@ impl Simulation<'_> {
     /// after it: a big who drops against a ball screen is not yet with the man whom a second screen
     /// will free.
     fn ordered(&self, d: &Defender, mind: f64, seen: &Step) -> Option<Order> {
-        let open = self.meetings.iter().zip(&self.switched);
+        let known = self.knowledge.at(mind);
+        let open = known.meetings.iter().zip(&known.switched);
         open.filter(|(_, switched)| !**switched).find_map(|(m, _)| {
             if d.man == m.cutter {
-                let mut run = self.meetings.iter().rev();
+                let mut run = known.meetings.iter().rev();
                 let last = run.find(|o| (o.action, o.cutter) == (m.action, m.cutter));
-                coverage::screened(m, last.unwrap_or(m), mind, seen, self.offence)
+                coverage::screened(m, last.unwrap_or(m), mind, seen, known.offence)
             } else if d.man == m.screener {
                 coverage::screener(m, mind, seen)
             } else {

@@ -10,13 +10,15 @@
 mod body;
 mod contact;
 mod coverage;
+mod known;
 mod mind;
 mod offence;
 mod place;
 mod plan;
 mod simulate;
 
-pub(crate) use offence::Offence;
+pub(crate) use known::Courses;
+pub use known::Past;
 pub use plan::Meeting;
 pub(crate) use simulate::Trial;
 
@@ -24,7 +26,7 @@ pub(crate) use simulate::Trial;
 mod tests;
 
 use crate::math::Point;
-use crate::set::{Coverage, PlayerId, Set};
+use crate::set::{Coverage, Deed, PlayerId, Set};
 use crate::timeline::Timeline;
 use alloc::vec::Vec;
 
@@ -117,6 +119,8 @@ pub struct Defence {
     tracks: [Vec<DefenderState>; 5],
     /// Who guards whom at each step, by the same index.
     men: Vec<[PlayerId; 5]>,
+    /// What everybody is about at each step, where it leaves the own man, by the same index.
+    deeds: Vec<[Option<Deed>; 5]>,
     events: Vec<Event>,
     contacts: Vec<Contact>,
     meetings: Vec<Meeting>,
@@ -173,10 +177,18 @@ impl Defence {
         })
     }
 
+    /// What a defender is about at `t` who leaves the own man, or the own man's way, because the
+    /// coverage or the file asks for it: steps out, sags to tag, goes round.
+    #[must_use]
+    pub fn deed_of(&self, who: PlayerId, t: f64) -> Option<Deed> {
+        let deeds = self.deeds.get(step_at(t)).or_else(|| self.deeds.last());
+        deeds.and_then(|d| d.get(who.index())).copied().flatten()
+    }
+
     /// Whom a defender guards at `t`.
     #[must_use]
     pub fn man_of(&self, who: PlayerId, t: f64) -> PlayerId {
-        let i = (t * f64::from(STEPS)).max(0.0) as usize;
+        let i = step_at(t);
         let men = self.men.get(i).or_else(|| self.men.last());
         men.and_then(|m| m.get(who.index())).copied().unwrap_or(who)
     }
@@ -213,4 +225,28 @@ impl Defence {
     pub fn meetings(&self) -> &[Meeting] {
         &self.meetings
     }
+}
+
+#[cfg(test)]
+impl Defence {
+    /// With one defender put somewhere for the whole length, about that, and with that man since an
+    /// instant: for tests of what is seen.
+    pub(crate) fn with(
+        mut self,
+        who: PlayerId,
+        state: DefenderState,
+        (man, since): (PlayerId, f64),
+        deed: Option<Deed>,
+    ) -> Self {
+        self.tracks[who.index()].fill(state);
+        let men = self.men.iter_mut().skip(step_at(since));
+        men.for_each(|m| m[who.index()] = man);
+        self.deeds.iter_mut().for_each(|d| d[who.index()] = deed);
+        self
+    }
+}
+
+/// The step that is under way at `t`.
+fn step_at(t: f64) -> usize {
+    (t * f64::from(STEPS)).max(0.0) as usize
 }

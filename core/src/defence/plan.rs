@@ -213,8 +213,9 @@ pub(super) struct Task {
     pub to: f64,
 }
 
-/// How long before an action its defender does as told. Common practice, no source.
-const EARLY: f64 = 0.8;
+/// How long before an action its defender does as told: long enough to be seen doing it when the
+/// action begins. Common practice, no source.
+const EARLY: f64 = 1.6;
 
 /// All instructions of the file with their times.
 pub(super) fn tasks(set: &Set, timeline: &Timeline) -> Vec<Task> {

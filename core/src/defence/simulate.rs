@@ -3,14 +3,14 @@
 use super::body::{Body, Solid, radius};
 use super::contact::Touch;
 use super::coverage;
+use super::known::{Courses, Knowledge, Past};
 use super::offence::{Offence, Step};
 use super::place::{Eyes, Manner, drive, inside};
-use super::plan::{Meeting, Task, meetings, tasks};
 use super::{Contact, Defence, DefenderState, Event, Incident, STEPS};
 use crate::athlete::Limits;
 use crate::court::Court;
 use crate::math::{Point, Vec2, angle_of, direction, distance};
-use crate::set::{Coverage, PlayerId, Set};
+use crate::set::{Coverage, Deed, PlayerId, Set};
 use crate::timeline::Timeline;
 use alloc::vec::Vec;
 
@@ -39,12 +39,22 @@ impl Defence {
     /// ```
     #[must_use]
     pub fn simulate(set: &Set, court: &Court, timeline: &Timeline, coverage: Coverage) -> Self {
-        let offence = Offence::new(timeline);
+        Self::after(&[], set, court, timeline, coverage)
+    }
+
+    /// The same against a branch, after the lines that it has left: before each fork the five know
+    /// nothing of what is to come, and for a reaction after it they still believe in what was.
+    #[must_use]
+    pub fn after(
+        past: &[Past],
+        set: &Set,
+        court: &Court,
+        timeline: &Timeline,
+        coverage: Coverage,
+    ) -> Self {
         Trial {
-            set,
             court,
-            timeline,
-            offence: &offence,
+            courses: &Courses::new(past, set, timeline),
             coverage,
             later: 0.0,
         }
@@ -55,10 +65,8 @@ impl Defence {
 /// What one simulation is of.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Trial<'a> {
-    pub set: &'a Set,
     pub court: &'a Court,
-    pub timeline: &'a Timeline,
-    pub offence: &'a Offence,
+    pub courses: &'a Courses<'a>,
     pub coverage: Coverage,
     /// Added to everybody's reaction, seconds.
     pub later: f64,
@@ -68,17 +76,19 @@ impl Trial<'_> {
     pub(crate) fn play(self) -> Defence {
         let mut sim = Simulation::new(self);
         let dt = 1.0 / f64::from(STEPS);
-        for i in 0..self.offence.len() {
+        let count = self.courses.last.offence.len();
+        for i in 0..count {
             sim.step(i as f64 * dt, dt);
         }
-        sim.finish(self.offence.len() as f64 * dt);
+        sim.finish(count as f64 * dt);
         Defence {
             coverage: self.coverage,
             tracks: sim.tracks,
             men: sim.men,
+            deeds: sim.deeds,
             events: sim.events,
             contacts: sim.contacts,
-            meetings: sim.meetings,
+            meetings: sim.knowledge.last.meetings,
         }
     }
 }
@@ -92,6 +102,8 @@ pub(super) struct Defender {
     pub touch: Touch,
     /// When this one last helped.
     helped: Option<f64>,
+    /// What this one is about, where it leaves the own man.
+    does: Option<Deed>,
 }
 
 /// Somebody leaves the own man for a ball that nobody stops.
@@ -105,12 +117,10 @@ pub(super) struct Help {
 
 pub(super) struct Simulation<'a> {
     pub court: &'a Court,
+    /// As it is played now.
     pub offence: &'a Offence,
+    pub knowledge: Knowledge<'a>,
     pub defenders: Vec<Defender>,
-    pub meetings: Vec<Meeting>,
-    pub tasks: Vec<Task>,
-    /// By index of the meeting.
-    pub switched: Vec<bool>,
     pub help: Option<Help>,
     /// Whom the defence takes to have the ball.
     ball_with: Option<PlayerId>,
@@ -118,19 +128,17 @@ pub(super) struct Simulation<'a> {
     reaction: f64,
     tracks: [Vec<DefenderState>; 5],
     men: Vec<[PlayerId; 5]>,
+    deeds: Vec<[Option<Deed>; 5]>,
     pub events: Vec<Event>,
     pub contacts: Vec<Contact>,
 }
 
 impl<'a> Simulation<'a> {
     fn new(trial: Trial<'a>) -> Self {
-        let Trial {
-            set,
-            court,
-            timeline,
-            offence,
-            ..
-        } = trial;
+        let Trial { court, courses, .. } = trial;
+        let (set, timeline) = (courses.set(), courses.timeline());
+        let knowledge = Knowledge::new(courses, trial.coverage);
+        let offence = knowledge.at(0.0).offence;
         let first = offence.at(0.0);
         let defenders: Vec<Defender> = set
             .players
@@ -141,19 +149,18 @@ impl<'a> Simulation<'a> {
                 stand(&first, court, p.id, limits)
             })
             .collect();
-        let meetings = meetings(set, timeline, trial.coverage);
+        let count = courses.last.offence.len();
         let mut sim = Self {
             court,
             offence,
+            knowledge,
             defenders,
-            switched: alloc::vec![false; meetings.len()],
-            meetings,
-            tasks: tasks(set, timeline),
             help: None,
             ball_with: first.with,
             reaction: set.level.limits().reaction + trial.later,
             tracks: [const { Vec::new() }; 5],
-            men: Vec::with_capacity(offence.len()),
+            men: Vec::with_capacity(count),
+            deeds: Vec::with_capacity(count),
             events: Vec::new(),
             contacts: Vec::new(),
         };
@@ -182,12 +189,14 @@ impl<'a> Simulation<'a> {
 
     fn step(&mut self, t: f64, dt: f64) {
         if t > 0.0 {
+            self.offence = self.knowledge.at(t).offence;
             self.watch(t);
             self.switch(t);
             let wants: Vec<_> = self.defenders.iter().map(|d| self.intent(d, t)).collect();
-            for (d, intent) in self.defenders.iter_mut().zip(wants) {
+            for (d, (want, does)) in self.defenders.iter_mut().zip(wants) {
                 d.touch.from = d.body.at;
-                d.body.step(&intent, &d.limits, dt);
+                d.body.step(&want, &d.limits, dt);
+                d.does = does;
             }
             self.collide(t, dt);
         }
@@ -196,8 +205,12 @@ impl<'a> Simulation<'a> {
 
     fn record(&mut self) {
         let mut men = PlayerId::ALL;
+        let mut deeds = [None; 5];
         for d in &self.defenders {
             let i = d.who.index();
+            if let Some(deed) = deeds.get_mut(i) {
+                *deed = d.does;
+            }
             if let (Some(track), Some(man)) = (self.tracks.get_mut(i), men.get_mut(i)) {
                 *man = d.man;
                 let b = d.body;
@@ -211,6 +224,7 @@ impl<'a> Simulation<'a> {
             }
         }
         self.men.push(men);
+        self.deeds.push(deeds);
     }
 
     fn finish(&mut self, t: f64) {
@@ -319,20 +333,19 @@ impl<'a> Simulation<'a> {
     /// Both defenders of a switched screen change men: once a use, and once for the two posts of a
     /// gate.
     fn switch(&mut self, t: f64) {
-        for i in 0..self.meetings.len() {
-            let done = self.switched.get(i).copied().unwrap_or(true);
-            let Some(m) = self.meetings.get(i).copied() else {
-                continue;
+        let seen = t - self.reaction;
+        let mut i = 0;
+        loop {
+            let known = self.knowledge.at(seen);
+            let Some((m, done)) = known.meetings.get(i).zip(known.switched.get(i)) else {
+                break;
             };
+            let (m, done) = (*m, *done);
+            i += 1;
             if done || !coverage::switches(&m, t) {
                 continue;
             }
-            for (other, done) in self.meetings.iter().zip(&mut self.switched) {
-                let twin = other.gate && m.gate && other.action == m.action;
-                if *other == m || (twin && other.cutter == m.cutter) {
-                    *done = true;
-                }
-            }
+            self.knowledge.switched(&m);
             for d in &mut self.defenders {
                 let man = match d.man {
                     p if p == m.cutter => m.screener,
@@ -375,5 +388,6 @@ fn stand(first: &Step, court: &Court, who: PlayerId, limits: Limits) -> Defender
         limits,
         touch: Touch::default(),
         helped: None,
+        does: None,
     }
 }

@@ -4,6 +4,7 @@
 
 extern crate std;
 
+use super::offence::Offence;
 use super::*;
 use crate::court::Court;
 use crate::looks::{Chance, looks};
@@ -79,12 +80,19 @@ fn all(count: u32) -> impl Iterator<Item = (u64, Play)> {
     (0..u64::from(count)).filter_map(|seed| Some((seed, generated(seed)?)))
 }
 
-fn trial<'a>(play: &'a Play, offence: &'a Offence, coverage: Coverage, later: f64) -> Trial<'a> {
+fn courses(play: &Play) -> Courses<'_> {
+    Courses::new(&[], play.set(), play.timeline())
+}
+
+fn trial<'a>(
+    play: &'a Play,
+    courses: &'a Courses<'a>,
+    coverage: Coverage,
+    later: f64,
+) -> Trial<'a> {
     Trial {
-        set: play.set(),
         court: play.court(),
-        timeline: play.timeline(),
-        offence,
+        courses,
         coverage,
         later,
     }
@@ -118,9 +126,10 @@ fn most_generated_sets_can_be_played() {
 #[test]
 fn prop_nobody_passes_through_a_standing_body() {
     for (seed, play) in all(how_many(300)) {
-        let offence = Offence::new(play.timeline());
-        let defence = trial(&play, &offence, some_coverage(seed), 0.0).play();
+        let courses = courses(&play);
+        let defence = trial(&play, &courses, some_coverage(seed), 0.0).play();
         let mut stood = [0_u32; 5];
+        let offence = &courses.last.offence;
         for i in 0..offence.len() {
             let t = i as f64 / f64::from(STEPS);
             for (body, stood) in offence.bodies(t).iter().zip(&mut stood) {
@@ -239,10 +248,7 @@ fn prop_a_mirrored_set_is_defended_in_the_mirror() {
             ..Options::default()
         };
         let other = Play::of(play.set().clone(), &mirror).unwrap();
-        if !mirrors(
-            &Offence::new(play.timeline()),
-            &Offence::new(other.timeline()),
-        ) {
+        if !mirrors(&courses(&play).last.offence, &courses(&other).last.offence) {
             continue;
         }
         count += 1;
@@ -272,13 +278,13 @@ fn prop_a_slower_chaser_on_a_straight_run_is_never_earlier() {
             x + 7.0 + 3.0 * d.share()
         );
         let play = Play::open(text.as_bytes(), &Options::default()).unwrap();
-        let offence = Offence::new(play.timeline());
+        let courses = courses(&play);
         let end = play.timeline().player(player(1), 9.0).unwrap();
         // Behind the runner all the way: until halfway along the run.
         let line = 0.5 * (x + end.x);
         let mut before = 0.0;
         for later in [0.0, 0.1, 0.2, 0.3] {
-            let chaser = trial(&play, &offence, Coverage::Chase, later).play();
+            let chaser = trial(&play, &courses, Coverage::Chase, later).play();
             let track = &chaser.tracks[0];
             let arrives = track
                 .iter()
@@ -297,9 +303,9 @@ fn prop_a_slower_chaser_on_a_straight_run_is_never_earlier() {
 fn prop_the_median_seconds_open_rise_with_the_reaction() {
     let mut open: [Vec<f64>; 3] = Default::default();
     for (_, play) in all(how_many(300)) {
-        let offence = Offence::new(play.timeline());
+        let courses = courses(&play);
         for (list, later) in open.iter_mut().zip([0.0, 0.15, 0.3]) {
-            let defence = trial(&play, &offence, Coverage::Chase, later).play();
+            let defence = trial(&play, &courses, Coverage::Chase, later).play();
             list.extend(open_at_the_catch(&play, &defence));
         }
     }
@@ -317,10 +323,10 @@ fn prop_the_median_seconds_open_rise_with_the_reaction() {
 fn prop_a_screen_that_can_be_walked_through_opens_nobody() {
     let (mut worse, mut count, mut gained) = (Vec::new(), 0, 0.0);
     for (seed, play) in all(how_many(300)) {
-        let offence = Offence::new(play.timeline());
-        let solid = trial(&play, &offence, Coverage::Chase, 0.0).play();
-        let offence = offence.without_body(player(5));
-        let passable = trial(&play, &offence, Coverage::Chase, 0.0).play();
+        let courses = courses(&play);
+        let solid = trial(&play, &courses, Coverage::Chase, 0.0).play();
+        let courses = courses.without_body(player(5));
+        let passable = trial(&play, &courses, Coverage::Chase, 0.0).play();
         if let Some((solid, air)) =
             open_at_the_catch(&play, &solid).zip(open_at_the_catch(&play, &passable))
         {
@@ -413,8 +419,8 @@ fn beaten_by(fake: f64, later: f64) -> f64 {
              {{ "who": 2, "do": "hold", "takes": 4 }} ] }} ] }}"#
     );
     let play = Play::open(text.as_bytes(), &Options::default()).unwrap();
-    let offence = Offence::new(play.timeline());
-    let defence = trial(&play, &offence, Coverage::Chase, later).play();
+    let courses = courses(&play);
+    let defence = trial(&play, &courses, Coverage::Chase, later).play();
     let cut = play
         .timeline()
         .actions()

@@ -33,7 +33,7 @@ mod what;
 
 pub use against::{AGAINST, Against, AgainstChecker, check_against};
 pub use case::{Case, ScreenUse, Throw};
-pub use cure::{Cure, Edit, Part, Search, with_cures};
+pub use cure::{Cure, Edit, Part, Search};
 pub use finding::{Finding, Severity};
 pub use rules::Rules;
 pub use settings::Settings;

@@ -163,4 +163,12 @@ impl Set {
             .find(|(_, a)| a.id.as_deref() == Some(name))
             .map(|(id, _)| id)
     }
+
+    /// The read at `path`, each counted from 0 among those within the one before.
+    #[must_use]
+    pub fn read(&self, path: &[usize]) -> Option<&Read> {
+        let (first, rest) = path.split_first()?;
+        rest.iter()
+            .try_fold(self.reads.get(*first)?, |read, i| read.reads.get(*i))
+    }
 }

@@ -12,6 +12,8 @@ mod look;
 mod measure;
 mod phrases;
 mod place;
+#[cfg(feature = "authoring")]
+mod read;
 mod tale;
 #[cfg(test)]
 mod tests;
@@ -24,6 +26,8 @@ pub use finding::{cure, finding};
 pub use instant::describe;
 pub use look::{chance, coverage, guarded, look, open, openness};
 pub use measure::distance;
+#[cfg(feature = "authoring")]
+pub use read::{answer, condition, end, line, seen};
 pub use tale::{as_drawn, beat, beat_title, read_title, set};
 pub use title::{court, level};
 

@@ -4,7 +4,7 @@ mod edits;
 mod place;
 mod search;
 
-pub use search::{Search, with_cures};
+pub use search::Search;
 
 use crate::athlete::Pace;
 use crate::set::{

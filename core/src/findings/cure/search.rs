@@ -114,6 +114,12 @@ impl Search {
         &self.found
     }
 
+    /// The same, for who looks no further.
+    #[must_use]
+    pub fn into_found(self) -> Vec<Finding> {
+        self.found
+    }
+
     /// Tries one edit; whether there is more to try.
     pub fn step(&mut self, set: &Set, court: &Court, settings: &Settings) -> bool {
         let Some((i, edit)) = self.tries.pop() else {
@@ -167,21 +173,6 @@ impl Search {
             price: case.goal - self.goal,
         })
     }
-}
-
-/// All findings of a scheduled set in time order, or, with a defence, those that need it; each with
-/// its cure where one is found.
-#[must_use]
-pub fn with_cures(
-    set: &Set,
-    court: &Court,
-    timeline: &Timeline,
-    defence: Option<&Defence>,
-    settings: &Settings,
-) -> Vec<Finding> {
-    let mut search = Search::new(set, court, timeline, defence, settings);
-    while search.step(set, court, settings) {}
-    search.found
 }
 
 fn against_five(case: &Case<'_>, defence: &Defence) -> Vec<Finding> {
