@@ -126,7 +126,7 @@ impl Voice {
         let all = || cases.split(CASE).filter_map(|case| case.split_once(NAMED));
         let called = |name: &str| all().find(|case| case.0 == name);
         let case = called(value).or_else(|| called(self.plural(value)));
-        case.or_else(|| all().last()).unwrap_or_default().1
+        case.or_else(|| all().next_back()).unwrap_or_default().1
     }
 
     /// The plural category of a number as it is written. Source: Unicode CLDR 48, `plurals`: English

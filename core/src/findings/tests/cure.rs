@@ -81,7 +81,7 @@ fn every_cure_against_five_holds_under_the_same_coverage() {
     let settings = Settings::default();
     for (set, coverage) in sets
         .into_iter()
-        .zip([Coverage::Under, Coverage::Chase, Coverage::Show])
+        .zip([Coverage::Under, Coverage::Chase, Coverage::Over])
     {
         let play = open(set);
         let mut shown = 0;
