@@ -77,7 +77,7 @@ impl Play {
             let object = line(&tried.path);
             let holds = tried.asked.as_ref().is_some_and(|a| a.seen.holds);
             set(&object, "holds", holds.into());
-            let end = words::end(tried.end.as_ref(), tried.shut, voice);
+            let end = words::end(tried.end.as_ref(), tried.ahead > 0.0, voice);
             set(&object, "text", end.into());
             JsValue::from(object)
         });

@@ -3,9 +3,10 @@
 use crate::Failure;
 use crate::args::{Overrides, Source};
 use backcut::fault::{Faults, Place};
-use backcut::findings::{Finding, Settings, Severity, together};
-use backcut::play::Play;
-use backcut::set::Coverage;
+use backcut::findings::{Finding, Settings, Severity, check_reads, together};
+use backcut::play::{Branched, Play};
+use backcut::set::{ActionId, Coverage};
+use backcut::words;
 use serde::Serialize;
 use std::collections::BTreeMap;
 use std::io::{self, Write};
@@ -21,10 +22,30 @@ pub(crate) struct How {
     pub(crate) coverage: Option<Coverage>,
 }
 
-/// A file that can be played, with what a coach would stop it for.
+/// A file that can be played, with what a coach would stop it for: what is drawn, then each branch.
 struct Judged {
     play: Play,
     findings: Vec<Finding>,
+    branches: Vec<Branch>,
+}
+
+/// A branch, with what is found from its fork on.
+struct Branch {
+    path: Vec<usize>,
+    play: Play,
+    findings: Vec<Finding>,
+}
+
+impl Judged {
+    /// Every finding with the line in which it is found, and the title of the read that made it.
+    fn all(&self) -> impl Iterator<Item = (&Play, Option<String>, &Finding)> {
+        let own = self.findings.iter().map(|f| (&self.play, None, f));
+        own.chain(self.branches.iter().flat_map(|b| {
+            let title = words::line(self.play.set(), &b.path, self.play.voice());
+            let found = b.findings.iter();
+            found.map(move |f| (&b.play, Some(title.clone()), f))
+        }))
+    }
 }
 
 /// Prints the faults and findings of `files`, each file by itself.
@@ -41,15 +62,15 @@ pub(crate) fn run(
     for file in files {
         match file.open(overrides) {
             Ok(play) => {
-                let findings = judged(&play, how.coverage);
-                results.push((file.name(), Ok(Judged { play, findings })));
+                let judged = judge(file, play, overrides.is_drawn(), how.coverage)?;
+                results.push((file.name(), Ok(judged)));
             }
             Err(Failure::Faults { name, faults }) => results.push((name, Err(faults))),
             Err(other) => return Err(other),
         }
     }
     let bad = results.iter().any(|(_, r)| match r {
-        Ok(judged) => how.strict && judged.findings.iter().any(violates),
+        Ok(judged) => how.strict && judged.all().any(|(_, _, f)| violates(f)),
         Err(_) => true,
     });
     if how.json {
@@ -83,15 +104,58 @@ fn judged(play: &Play, coverage: Option<Coverage>) -> Vec<Finding> {
     together(play.findings(&settings), against)
 }
 
+/// The line that is asked for, and where that is what is drawn, its reads and their branches.
+fn judge(
+    file: &Source,
+    play: Play,
+    drawn: bool,
+    coverage: Option<Coverage>,
+) -> Result<Judged, Failure> {
+    let mut findings = judged(&play, coverage);
+    let mut branches = Vec::new();
+    if drawn && !play.set().reads.is_empty() {
+        let settings = Settings::default();
+        let faulty = |faults| file.faulty(faults);
+        let lines = play.lines().map_err(faulty)?;
+        let answers = play.answers().map_err(faulty)?;
+        findings = together(findings, check_reads(&lines, &answers, &settings));
+        for (path, _) in lines.iter().skip(1) {
+            if let Ok(Branched { play, forks, .. }) = play.branch(path) {
+                let fork = forks.last().copied().unwrap_or_default();
+                let mut findings = judged_plainly(&play, coverage, &settings);
+                findings.retain(|f| f.until.unwrap_or(f.t) > fork);
+                branches.push(Branch {
+                    path: path.to_vec(),
+                    play,
+                    findings,
+                });
+            }
+        }
+    }
+    Ok(Judged {
+        play,
+        findings,
+        branches,
+    })
+}
+
+/// The same as [`judged`] without cures, which are edits of what is drawn.
+fn judged_plainly(play: &Play, coverage: Option<Coverage>, settings: &Settings) -> Vec<Finding> {
+    let coverage = coverage.or(play.set().defence.all).unwrap_or_default();
+    let defence = play.defence(coverage);
+    let against = play.search(Some(&defence), settings).found().to_vec();
+    together(play.search(None, settings).found().to_vec(), against)
+}
+
 fn violates(finding: &Finding) -> bool {
     finding.severity == Severity::Violation
 }
 
 /// A line about the file, then one a finding, led by where the action stands.
 fn write_findings(out: &mut dyn Write, name: &str, judged: &Judged) -> io::Result<()> {
-    let (play, set) = (&judged.play, judged.play.set());
+    let set = judged.play.set();
     let (beats, actions) = (set.beats.len(), set.actions().count());
-    let state = if judged.findings.is_empty() {
+    let state = if judged.all().next().is_none() {
         "clean"
     } else {
         "no faults"
@@ -101,11 +165,16 @@ fn write_findings(out: &mut dyn Write, name: &str, judged: &Judged) -> io::Resul
         "{name}: {state}. {}, {beats} beats, {actions} actions.",
         set.title
     )?;
-    for finding in &judged.findings {
-        let first = finding.actions.first().and_then(|id| set.action(*id));
+    for (play, read, finding) in judged.all() {
+        let action = |id: &ActionId| Some(&play.set().action(*id)?.place);
+        let read_at = || Some(&set.read(&finding.read)?.place);
+        let first = finding.actions.first().and_then(action).or_else(read_at);
         write!(out, "{name}:")?;
-        if let Some(action) = first {
-            write!(out, "{}:{}:", action.place.line, action.place.column)?;
+        if let Some(place) = first {
+            write!(out, "{}:{}:", place.line, place.column)?;
+        }
+        if let Some(title) = read {
+            write!(out, " {title}:")?;
         }
         write!(
             out,
@@ -123,7 +192,8 @@ fn write_findings(out: &mut dyn Write, name: &str, judged: &Judged) -> io::Resul
 }
 
 fn told_findings(judged: &Judged) -> Vec<ToldFinding> {
-    let told = |finding: &Finding| ToldFinding {
+    let told = |(play, read, finding): (&Play, Option<String>, &Finding)| ToldFinding {
+        read,
         code: finding.code(),
         severity: finding.severity.name(),
         t: finding.t,
@@ -134,10 +204,10 @@ fn told_findings(judged: &Judged) -> Vec<ToldFinding> {
             .map(|p| format!("X{}", p.number()))
             .collect(),
         coverage: finding.coverage.map(Coverage::name),
-        text: judged.play.finding(finding),
-        cure: judged.play.cure(finding),
+        text: play.finding(finding),
+        cure: play.cure(finding),
     };
-    judged.findings.iter().map(told).collect()
+    judged.all().map(told).collect()
 }
 
 /// One line a fault, led by `file:line:column` as editors and terminals follow it.
@@ -188,6 +258,8 @@ pub(crate) struct Told<'a> {
 
 #[derive(Serialize)]
 struct ToldFinding {
+    /// The read in whose branch it is found; null: in what is drawn.
+    read: Option<String>,
     code: &'static str,
     severity: &'static str,
     /// Seconds.

@@ -4,6 +4,7 @@ use crate::Failure;
 use crate::args::{Overrides, Source};
 use backcut::branch::NotPlayed;
 use backcut::document::LIMITS;
+use backcut::fault::Faults;
 use backcut::play::{Branched, NotBranched, Options, Play};
 use std::fs::File;
 use std::io::{self, Read};
@@ -52,15 +53,20 @@ impl Source {
         Ok(self.branch(bytes, overrides)?.play)
     }
 
+    /// It has these faults.
+    pub(crate) fn faulty(&self, faults: Faults) -> Failure {
+        Failure::Faults {
+            name: self.name(),
+            faults,
+        }
+    }
+
     /// The branch of it that was asked for, the main line where none was.
     ///
     /// # Errors
     /// As [`Source::play`]; [`Failure::Use`] when there is no such branch.
     pub(crate) fn branch(&self, bytes: &[u8], overrides: Overrides) -> Result<Branched, Failure> {
-        let faulty = |faults| Failure::Faults {
-            name: self.name(),
-            faults,
-        };
+        let faulty = |faults| self.faulty(faults);
         let play = Play::open(bytes, &overrides.options()).map_err(faulty)?;
         let path = overrides.read.iter().take_while(|n| **n > 0);
         let path: Vec<usize> = path.map(|n| usize::from(*n) - 1).collect();
@@ -89,6 +95,11 @@ impl Source {
 }
 
 impl Overrides {
+    /// Whether the line that is drawn is asked for, not a branch.
+    pub(crate) fn is_drawn(self) -> bool {
+        self.read.iter().all(|n| *n == 0)
+    }
+
     /// As the library takes them.
     pub(crate) fn options(self) -> Options {
         Options {

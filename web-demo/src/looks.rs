@@ -2,6 +2,8 @@
 
 use crate::Failure;
 use crate::args::{Overrides, Source};
+use crate::reads;
+use backcut::choice::Answer;
 use backcut::looks::{Look, Outcome};
 use backcut::play::Play;
 use backcut::set::Coverage;
@@ -30,19 +32,41 @@ pub(crate) fn run(
         }],
         None => play.outcomes(),
     };
+    let answers = if overrides.is_drawn() {
+        answers(file, &play, &outcomes)?
+    } else {
+        Vec::new()
+    };
     if json {
-        let rows: Vec<Row> = outcomes.iter().map(|o| row(o, play.voice())).collect();
-        serde_json::to_writer(&mut *out, &Table { outcomes: rows })?;
+        let rows = outcomes.iter().map(|o| row(o, play.voice()));
+        let table = Table {
+            outcomes: rows.collect(),
+            reads: answers.iter().map(|a| reads::row(&play, a)).collect(),
+        };
+        serde_json::to_writer(&mut *out, &table)?;
         out.write_all(b"\n")?;
     } else {
         write_table(out, &play, &outcomes)?;
+        reads::write(out, &play, &answers)?;
     }
     Ok(())
 }
 
+/// Which read beats each of those coverages; nothing where the set has no reads.
+fn answers(file: &Source, play: &Play, outcomes: &[Outcome]) -> Result<Vec<Answer>, Failure> {
+    if play.set().reads.is_empty() {
+        return Ok(Vec::new());
+    }
+    let lines = play.lines().map_err(|faults| file.faulty(faults))?;
+    Ok(outcomes.iter().map(|o| lines.answer(o.coverage)).collect())
+}
+
 #[derive(Serialize)]
-struct Table {
+struct Table<'a> {
     outcomes: Vec<Row>,
+    /// Which read beats which coverage.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    reads: Vec<reads::Row<'a>>,
 }
 
 #[derive(Serialize)]

@@ -13,6 +13,7 @@ mod link;
 mod looks;
 mod markup;
 mod page;
+mod reads;
 mod serve;
 mod show;
 mod site;

@@ -92,6 +92,13 @@ runs-into = { $a } runs into { $x } { $where } at { $n }: contact that { $a } ma
 decoy-ignored = { $a } pulls nobody: { $x } is still there, { $n } away, as { $b } catches.
 no-look = Every chance is contested: { $n } of room is the most, and { $a } has it.
 
+## Reads; $read is the title.
+
+read-never = “{ $read }” never comes up: no coverage that this set meets makes it true, and nobody told to do it is seen doing it.
+read-not-played = “{ $read }” cannot be played: its instant never comes, the shot is gone by then, or its waits contradict each other.
+read-worse = “{ $read }” makes it worse: { $a } is open { $n } in the end; without the read { $b } is open { $m }.
+read-stolen = “{ $read }” makes it worse: a hand is on its pass, { $n } before the ball.
+
 ## For later
 
 above-screens = A screen like { $a }’s is for later: under 12, a screen away is enough. The supervising coach decides.

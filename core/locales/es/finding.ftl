@@ -90,6 +90,13 @@ runs-into = { $a } choca con { $x } { $where } a { $n }: un contacto del que { $
 decoy-ignored = { $a } no arrastra a nadie: { $x } sigue ahí, a { $n }, cuando { $b } recibe.
 no-look = Todas las opciones tienen oposición: { $n } de espacio es lo máximo, y es de { $a }.
 
+## Reads; $read is the title.
+
+read-never = “{ $read }” no llega nunca: ninguna defensa que este sistema encuentra la provoca, y a quien se le pide no se le ve hacerlo.
+read-not-played = “{ $read }” no se puede jugar: su instante no llega nunca, el tiro ya ha salido o sus esperas se contradicen.
+read-worse = “{ $read }” lo empeora: al final { $a } queda libre { $n }; sin la lectura { $b } queda libre { $m }.
+read-stolen = “{ $read }” lo empeora: una mano llega a su pase { $n } antes que el balón.
+
 ## For later
 
 above-screens = Un bloqueo como el de { $a } es para más adelante: con menos de 12 años basta uno en el lado contrario. Decide quien entrena y supervisa.

@@ -14,10 +14,10 @@ pub struct Tried {
     pub asked: Option<Asked>,
     /// What its line ends in.
     pub end: Option<Look>,
-    /// Whether a hand can get to a pass of it.
-    pub shut: bool,
-    /// What the line that it leaves would end in, and whether a hand can get to a pass of that.
-    pub instead: (Option<Look>, bool),
+    /// By how many seconds a hand is ahead of a pass of it; 0 where none is.
+    pub ahead: f64,
+    /// What the line that it leaves would end in, and the same of its passes from there on.
+    pub instead: (Option<Look>, f64),
 }
 
 /// What a coverage makes of a set with reads.
@@ -35,18 +35,31 @@ pub struct Answer {
     pub tried: Vec<Tried>,
 }
 
-/// What a line comes to: its last shot, else its last look.
+/// A shot so soon after the shooter's catch, or drive, is decided by how open that was, seconds.
+/// Common practice, no source.
+const SOON: f64 = 1.5;
+
+/// What a line comes to: the catch or the drive that its last shot comes from, the shot where it
+/// comes from none, else its last look.
 #[must_use]
 pub fn ends(looks: &[Look]) -> Option<&Look> {
-    let shot = looks.iter().rfind(|l| l.chance == Chance::Finish);
-    shot.or(looks.last())
+    let Some(shot) = looks.iter().rfind(|l| l.chance == Chance::Finish) else {
+        return looks.last();
+    };
+    let before = looks.iter().rfind(|l| {
+        l.chance != Chance::Finish && l.who == shot.who && (0.0..SOON).contains(&(shot.t - l.t))
+    });
+    Some(before.unwrap_or(shot))
 }
 
-/// Whether a hand can be in the lane of a pass that is caught at `since` seconds or later.
+/// By how many seconds a hand is ahead of a pass that is caught at `since` seconds or later; 0 where
+/// none is.
 #[must_use]
-pub fn is_shut(looks: &[Look], since: f64) -> bool {
-    let mut later = looks.iter().filter(|l| l.t >= since);
-    later.any(|l| l.lane.is_some_and(|lane| lane < 0.0))
+pub fn hand_ahead(looks: &[Look], since: f64) -> f64 {
+    let later = looks.iter().filter(|l| l.t >= since);
+    later
+        .filter_map(|l| l.lane)
+        .fold(0.0, |most, lane| most.max(-lane))
 }
 
 impl Lines {
@@ -73,8 +86,8 @@ impl Lines {
                 path: (*path).clone(),
                 asked: self.seen(path, defence),
                 end: ends(looks).copied(),
-                shut: is_shut(looks, since),
-                instead: (ends(instead).copied(), is_shut(instead, since)),
+                ahead: hand_ahead(looks, since),
+                instead: (ends(instead).copied(), hand_ahead(instead, since)),
             })
         });
         let tried = tried.collect();

@@ -107,7 +107,7 @@ pub(super) fn seen(
         }),
         Deed::StepsOut => steps_out(scene, pair),
         Deed::Sags => sags(scene, pair),
-        Deed::TurnsHead => turns_head(pair),
+        Deed::TurnsHead => turns_head(scene, pair),
     }
 }
 
@@ -234,11 +234,11 @@ fn sags(scene: &Scene<'_>, p: &Pair) -> Option<Seen> {
 }
 
 /// The own man is out of the field of view.
-fn turns_head(p: &Pair) -> Option<Seen> {
+fn turns_head(scene: &Scene<'_>, p: &Pair) -> Option<Seen> {
     let way = direction(p.at - p.defender.at())?;
     let by = turn_between(p.defender.facing, angle_of(way)).abs();
     Some(Seen {
-        holds: by > VIEW,
+        holds: by > VIEW || scene.about(p, Deed::TurnsHead),
         measure: Measure::Turned {
             x: p.x,
             man: p.man,

@@ -13,7 +13,7 @@ mod scene;
 #[cfg(test)]
 mod tests;
 
-pub use answer::{Answer, Tried, ends, is_shut};
+pub use answer::{Answer, Tried, ends, hand_ahead};
 pub use deed::Measure;
 pub use lines::{Asked, Decided, Lines};
 pub use scene::Scene;

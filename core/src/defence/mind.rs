@@ -80,7 +80,8 @@ impl Simulation<'_> {
             },
             None => want,
         };
-        (want, order.does)
+        let turned = || self.told(d, t, Deed::TurnsHead).then_some(Deed::TurnsHead);
+        (want, order.does.or_else(turned))
     }
 
     /// Reaction, longer while the own man is out of view or the head is turned.

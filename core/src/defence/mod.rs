@@ -178,7 +178,7 @@ impl Defence {
     }
 
     /// What a defender is about at `t` who leaves the own man, or the own man's way, because the
-    /// coverage or the file asks for it: steps out, sags to tag, goes round.
+    /// coverage or the file asks for it: steps out, sags to tag, goes round; or turns the head.
     #[must_use]
     pub fn deed_of(&self, who: PlayerId, t: f64) -> Option<Deed> {
         let deeds = self.deeds.get(step_at(t)).or_else(|| self.deeds.last());

@@ -49,6 +49,8 @@ pub struct Finding {
     pub place: Option<Point>,
     /// The actions it is about.
     pub actions: Vec<ActionId>,
+    /// The read it is about, each of its path counted from 0; empty: none.
+    pub read: Vec<usize>,
     /// What can be done about it, verified.
     pub cure: Option<Cure>,
 }
@@ -66,6 +68,7 @@ impl Finding {
             coverage: None,
             place: None,
             actions: Vec::new(),
+            read: Vec::new(),
             cure: None,
         }
     }

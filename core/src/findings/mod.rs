@@ -20,6 +20,8 @@ mod handoff;
 mod ladder;
 mod lane;
 mod pass;
+#[cfg(feature = "authoring")]
+mod read;
 mod rhythm;
 mod rules;
 mod screen;
@@ -35,6 +37,8 @@ pub use against::{AGAINST, Against, AgainstChecker, check_against};
 pub use case::{Case, ScreenUse, Throw};
 pub use cure::{Cure, Edit, Part, Search};
 pub use finding::{Finding, Severity};
+#[cfg(feature = "authoring")]
+pub use read::check_reads;
 pub use rules::Rules;
 pub use settings::Settings;
 pub use what::{Rung, What};

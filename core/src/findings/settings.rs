@@ -111,6 +111,9 @@ pub struct Settings {
     pub helper: f64,
     /// … if the own man is farther than this.
     pub left_alone: f64,
+    /// A read that ends so much less open than the line it leaves is worse, seconds: a step of the
+    /// defender's.
+    pub worse: f64,
 }
 
 impl Default for Settings {
@@ -172,6 +175,7 @@ impl Default for Settings {
             contact: 1.5,
             helper: 1.8,
             left_alone: 2.5,
+            worse: 0.2,
         }
     }
 }

@@ -275,6 +275,23 @@ pub enum What {
         /// That room.
         gap: f64,
     },
+    /// A read that nothing the defence does makes true; `comes`: its instant does.
+    ReadNever {
+        /// Whether there is a line to play.
+        comes: bool,
+    },
+    /// Who shoots in the end, who would in the line that the read leaves: it ends less open.
+    ReadWorse {
+        /// Seconds until a defender is there.
+        open: f64,
+        /// The same in the line it leaves.
+        instead: f64,
+    },
+    /// A read's pass has a hand on it, and those of the line that it leaves have none.
+    ReadStolen {
+        /// Seconds the hand is there before the ball.
+        by: f64,
+    },
     /// Taught later than at this level.
     AboveLevel {
         /// What.
@@ -338,6 +355,8 @@ impl What {
             Self::RunsInto { .. } => "runs-into",
             Self::DecoyIgnored { .. } => "decoy-ignored",
             Self::NoLook { .. } => "no-look",
+            Self::ReadNever { .. } => "read-never",
+            Self::ReadWorse { .. } | Self::ReadStolen { .. } => "read-worse",
             Self::AboveLevel { .. } => "above-level",
         }
     }

@@ -390,6 +390,7 @@ mod tests {
             coverage: None,
             place: None,
             actions: Vec::new(),
+            read: Vec::new(),
             cure: None,
         };
         let many: Vec<Finding> = core::iter::repeat_n(finding, 40).collect();

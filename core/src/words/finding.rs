@@ -2,6 +2,7 @@
 
 use super::action::a_kind;
 use super::place::Told;
+use super::tale::line;
 use super::{count, distance, measure, names, phrases};
 use crate::athlete::Pace;
 use crate::court::Court;
@@ -70,6 +71,7 @@ pub fn finding(finding: &Finding, set: &Set, voice: Voice) -> String {
         ("n", n),
         ("m", m),
         ("where", place),
+        ("read", line(set, &finding.read, voice)),
     ];
     let parts = parts.each_ref().map(|(name, text)| (*name, text.as_str()));
     out.push_str(&voice.fill(phrases::sentence(finding.what), &parts));
@@ -151,7 +153,10 @@ fn numbers(what: What, set: &Set, voice: Voice) -> (String, String) {
         | What::OneSpeed { .. }
         | What::Marching
         | What::Parked
+        | What::ReadNever { .. }
         | What::AboveLevel { .. } => one(String::new()),
+        What::ReadWorse { open, instead } => (seconds(open), seconds(instead)),
+        What::ReadStolen { by } => one(seconds(by)),
     }
 }
 

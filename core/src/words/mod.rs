@@ -27,8 +27,8 @@ pub use instant::describe;
 pub use look::{chance, coverage, guarded, look, open, openness};
 pub use measure::distance;
 #[cfg(feature = "authoring")]
-pub use read::{answer, condition, end, line, seen};
-pub use tale::{as_drawn, beat, beat_title, read_title, set};
+pub use read::{answer, condition, end, seen};
+pub use tale::{as_drawn, beat, beat_title, line, read_title, set};
 pub use title::{court, level};
 
 pub(crate) use measure::scale_bar;

@@ -1,32 +1,15 @@
 //! Reads in words: what decides them, what was seen, which line answers which coverage.
 
 use super::look::{chance, coverage, open};
-use super::tale::{as_drawn, read_title};
+use super::tale::line;
 use super::{distance, measure, names, phrases};
-use crate::choice::{Answer, Measure, Seen, ends, is_shut};
+use crate::choice::{Answer, Measure, Seen, ends, hand_ahead};
 use crate::court::Side;
 use crate::looks::Look;
 use crate::set::{Condition, Coverage, Deed, PlayerId, Set};
 use crate::voice::messages::read as m;
 use crate::voice::{Message, Text, Voice};
 use alloc::string::String;
-
-/// The line by the reads of `path`, each counted from 0: their titles, or that it is as drawn.
-#[must_use]
-pub fn line(set: &Set, path: &[usize], voice: Voice) -> String {
-    let mut reads = &set.reads;
-    let mut out: Option<String> = None;
-    for index in path {
-        let Some(read) = reads.get(*index) else { break };
-        let title = read_title(read, *index, voice);
-        out = Some(match out {
-            Some(before) => voice.fill(m::THEN, &[("a", &before), ("b", &title)]),
-            None => title,
-        });
-        reads = &read.reads;
-    }
-    out.unwrap_or_else(|| String::from(as_drawn(voice)))
-}
 
 /// What decides a read, to follow an "if": `X3 trails`.
 #[must_use]
@@ -147,7 +130,7 @@ pub fn answer(answer: &Answer, set: &Set, voice: Voice) -> String {
             "end",
             &end(
                 ends(&answer.looks),
-                is_shut(&answer.looks, answer.since),
+                hand_ahead(&answer.looks, answer.since) > 0.0,
                 voice,
             ),
         ),

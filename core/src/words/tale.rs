@@ -6,7 +6,7 @@ use crate::set::{ActionId, Read, Set};
 #[cfg(feature = "authoring")]
 use crate::strip::{Fork, ForkTo};
 use crate::timeline::Timeline;
-use crate::voice::messages::instant as m;
+use crate::voice::messages::{instant as m, read};
 use crate::voice::{Text, Voice};
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -41,6 +41,23 @@ pub fn read_title(read: &Read, index: usize, voice: Voice) -> String {
 #[must_use]
 pub fn as_drawn(voice: Voice) -> &'static str {
     voice.word(m::AS_DRAWN)
+}
+
+/// The line by the reads of `path`, each counted from 0: their titles, or that it is as drawn.
+#[must_use]
+pub fn line(set: &Set, path: &[usize], voice: Voice) -> String {
+    let mut reads = &set.reads;
+    let mut out: Option<String> = None;
+    for index in path {
+        let Some(read) = reads.get(*index) else { break };
+        let title = read_title(read, *index, voice);
+        out = Some(match out {
+            Some(before) => voice.fill(read::THEN, &[("a", &before), ("b", &title)]),
+            None => title,
+        });
+        reads = &read.reads;
+    }
+    out.unwrap_or_else(|| String::from(as_drawn(voice)))
 }
 
 /// The line that waits at a fork.

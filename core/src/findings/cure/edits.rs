@@ -130,7 +130,12 @@ pub(super) fn edits(case: &Case<'_>, f: &Finding) -> Vec<Edit> {
             out.extend(last.iter().flat_map(|a| shifts(case, *a, 1.0)));
         }
         // What is to be left out, or who is to have the ball, is the coach's to say.
-        What::OneSide { .. } | What::NoLook { .. } | What::AboveLevel { .. } => {}
+        What::OneSide { .. }
+        | What::NoLook { .. }
+        | What::ReadNever { .. }
+        | What::ReadWorse { .. }
+        | What::ReadStolen { .. }
+        | What::AboveLevel { .. } => {}
     }
     out
 }

@@ -6,6 +6,7 @@ mod court;
 mod cure;
 mod mirror;
 mod pass;
+mod read;
 mod rhythm;
 mod screen;
 mod spacing;

@@ -88,6 +88,10 @@ pub(in crate::words) fn sentence(what: What) -> Message {
         What::RunsInto { .. } => m::RUNS_INTO,
         What::DecoyIgnored { .. } => m::DECOY_IGNORED,
         What::NoLook { .. } => m::NO_LOOK,
+        What::ReadNever { comes: true } => m::READ_NEVER,
+        What::ReadNever { comes: false } => m::READ_NOT_PLAYED,
+        What::ReadWorse { .. } => m::READ_WORSE,
+        What::ReadStolen { .. } => m::READ_STOLEN,
         What::AboveLevel { what } => match what {
             Rung::Screens => m::ABOVE_SCREENS,
             Rung::Chains => m::ABOVE_CHAINS,
