@@ -13,6 +13,7 @@ mod link;
 mod looks;
 mod markup;
 mod page;
+mod roles;
 mod serve;
 mod show;
 mod site;
@@ -130,6 +131,11 @@ fn run(request: Request) -> Result<(), Failure> {
             fps,
             coverage,
         } => frames::run(&file, options, fps, coverage, &mut out)?,
+        Command::Card {
+            file,
+            player,
+            out: page,
+        } => roles::run(&file, options, player, page.as_deref(), &mut out)?,
         Command::Draw(picture) => draw::run(&picture, options, &mut out)?,
         Command::Show { file, port } => show::run(file, options, port, &mut out)?,
         Command::Page(asked) => page::run(&asked, options, &mut out)?,

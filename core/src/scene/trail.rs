@@ -29,9 +29,9 @@ pub(super) struct Trails<'a> {
 
 /// What a line is drawn with.
 #[derive(Clone, Copy)]
-struct Pen {
-    role: Role,
-    width: f64,
+pub(super) struct Pen {
+    pub(super) role: Role,
+    pub(super) width: f64,
 }
 
 impl Trails<'_> {
@@ -64,18 +64,22 @@ impl Trails<'_> {
     pub(super) fn of_beat(&self, beat: usize, out: &mut Vec<Item>) {
         for (index, action) in self.timeline.actions().iter().enumerate() {
             if usize::from(action.id.beat) == beat {
-                let pen = self.pens(action.who).0;
-                match self.way(index, action) {
-                    Some(way) => {
-                        self.line(action.verb, &way, way.length(), pen, out);
-                        self.head(action, &way, pen, out);
-                    }
-                    // Who screens where they stand has a bar and no line.
-                    None => self.bar(action, None, pen, out),
-                }
-                self.handoff(action, pen.role, out);
+                self.whole(index, action, self.pens(action.who).0, out);
             }
         }
+    }
+
+    /// One trail from its start to its end.
+    pub(super) fn whole(&self, index: usize, action: &TimedAction, pen: Pen, out: &mut Vec<Item>) {
+        match self.way(index, action) {
+            Some(way) => {
+                self.line(action.verb, &way, way.length(), pen, out);
+                self.head(action, &way, pen, out);
+            }
+            // Who screens where they stand has a bar and no line.
+            None => self.bar(action, None, pen, out),
+        }
+        self.handoff(action, pen.role, out);
     }
 
     fn now(&self, index: usize, action: &TimedAction, t: f64, out: &mut Vec<Item>) {
