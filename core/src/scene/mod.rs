@@ -12,6 +12,8 @@ mod dimension;
 pub(crate) mod fixture;
 #[cfg(feature = "authoring")]
 mod fork;
+#[cfg(feature = "authoring")]
+mod instants;
 mod item;
 mod key;
 mod margin;

@@ -37,27 +37,46 @@ pub(super) struct Pen {
 impl Trails<'_> {
     /// One trail a player, the latest, and what comes next.
     pub(super) fn at(&self, t: f64, out: &mut Vec<Item>) {
-        let actions = self.timeline.actions();
         for who in PlayerId::ALL {
-            let own = || actions.iter().enumerate().filter(|(_, a)| a.who == who);
-            let now = own()
-                .filter(|(_, a)| a.start <= t)
-                .max_by(|a, b| a.1.start.total_cmp(&b.1.start));
-            let next = own()
-                .filter(|(_, a)| a.start > t && a.start <= t + COMING)
-                .min_by(|a, b| a.1.start.total_cmp(&b.1.start));
+            let [now, next] = self.about(who, t);
             if let Some((index, action)) = now {
                 self.now(index, action, t, out);
             }
-            // A shot comes off two feet or the last step: while its shooter still runs, its line
-            // would only lie over the trail.
-            let running = now.is_some_and(|(_, a)| t < a.end);
-            if let Some((index, action)) = next
-                && !(running && action.verb == Verb::Shot)
-            {
+            if let Some((index, action)) = next {
                 self.coming(index, action, out);
             }
         }
+    }
+
+    /// The rows of `who` that have a trail at `t`: the latest, and what is shown as coming.
+    fn about(&self, who: PlayerId, t: f64) -> [Option<(usize, &TimedAction)>; 2] {
+        let actions = self.timeline.actions();
+        let own = || actions.iter().enumerate().filter(|(_, a)| a.who == who);
+        let now = own()
+            .filter(|(_, a)| a.start <= t)
+            .max_by(|a, b| a.1.start.total_cmp(&b.1.start));
+        let next = own()
+            .filter(|(_, a)| a.start > t && a.start <= t + COMING)
+            .min_by(|a, b| a.1.start.total_cmp(&b.1.start));
+        // A shot comes off two feet or the last step: while its shooter still runs, its line
+        // would only lie over the trail.
+        let running = now.is_some_and(|(_, a)| t < a.end);
+        [
+            now,
+            next.filter(|(_, a)| !(running && a.verb == Verb::Shot)),
+        ]
+    }
+
+    /// What is run, or about to be, at `t`; what is done no longer.
+    #[cfg(feature = "authoring")]
+    pub(super) fn shown(&self, t: f64) -> impl Iterator<Item = &TimedAction> {
+        let about = PlayerId::ALL
+            .into_iter()
+            .flat_map(move |who| self.about(who, t));
+        about
+            .flatten()
+            .map(|(_, action)| action)
+            .filter(move |a| t <= a.end + LINGERS)
     }
 
     /// All trails of a beat, whole.
