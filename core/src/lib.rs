@@ -56,6 +56,8 @@ pub mod athlete;
 #[cfg(feature = "authoring")]
 pub mod branch;
 #[cfg(feature = "authoring")]
+pub mod card;
+#[cfg(feature = "authoring")]
 pub mod choice;
 pub mod choreography;
 pub mod court;

@@ -20,7 +20,7 @@ test("every key that acts is listed once, and nothing else", () => {
 test("keys that ask for the same stand together", () => {
   const rows = new Map(listed(host(), say).map(({ caps, does }) => [does, caps]));
   assert.deepEqual(rows.get("Play or pause"), ["Space", "K"]);
-  assert.deepEqual(rows.get("Follow that player; again: all"), ["1", "2", "3", "4", "5"]);
+  assert.deepEqual(rows.get("Follow that player too; again: no longer"), ["1", "2", "3", "4", "5"]);
   assert.deepEqual(rows.get("1 second back"), ["Left"]);
 });
 

@@ -28,7 +28,7 @@ import { english, learn } from "./words.js";
  * @property {(by: number) => void} frame
  * @property {(rate: number) => void} rate
  * @property {(by: number) => void} pace to the next faster or slower speed
- * @property {(mask: number) => void} follow bit 0 is player 1; the same again: all
+ * @property {(mask: number) => void} follow bit 0 is player 1: these too, or no longer; 0: all
  * @property {() => void} fullScreen
  * @property {() => void} fold
  * @property {() => void} large fills the court with the close-up, or shows all of it again
@@ -99,7 +99,7 @@ export function commandsOf(
       player.rate = SPEEDS[at + by] ?? player.rate;
     },
     follow: (mask) => {
-      reader().follow = mask === reader().follow ? 0 : mask;
+      reader().follow = mask && reader().follow ^ mask;
       update();
     },
     fullScreen: () => {

@@ -79,15 +79,43 @@ import { learn } from "./words.js";
  */
 
 /**
+ * What one player does in a set.
+ *
+ * @typedef {object} RoleCard
+ * @property {number} player
+ * @property {string} title `3: decoy`
+ * @property {string} part `decoy`
+ * @property {string} begin where they start, a sentence
+ * @property {RoleStep[]} steps by when they begin
+ * @property {string[]} cautions
+ */
+
+/**
+ * One step of that. What there is nothing of is empty.
+ *
+ * @typedef {object} RoleStep
+ * @property {number} t when it begins, seconds
+ * @property {number} end
+ * @property {string} time both of them, `1.1–3.4 s`
+ * @property {string} text what to do
+ * @property {string} wait what to wait for
+ * @property {string} look where the eyes go
+ * @property {string} why what it is good for
+ * @property {string[]} reads what to do instead, a sentence a read
+ * @property {number} beat counted from 0
+ */
+
+/**
  * A set that is open in the full module. Its lists come over as plain objects.
  *
- * @typedef {Omit<FullSet, "looks" | "findings" | "outcome" | "reads" | "decided" | "answer"> & {
+ * @typedef {Omit<FullSet, "looks" | "findings" | "outcome" | "reads" | "decided" | "answer" | "card"> & {
  *   readonly looks: Look[],
  *   readonly findings: Finding[],
  *   readonly reads: ReadLine[],
  *   outcome(coverage: string): Look[],
  *   decided(coverage: string): Decided,
  *   answer(coverage: string): Answer,
+ *   card(player: number): RoleCard | undefined,
  *   coverageTitle(coverage: string): string,
  * }} FullPlay
  */

@@ -22,6 +22,8 @@ mod link;
 mod play;
 #[cfg(feature = "full")]
 mod reads;
+#[cfg(feature = "full")]
+mod roles;
 #[cfg(target_arch = "wasm32")]
 mod runtime;
 #[cfg(feature = "full")]

@@ -8,7 +8,7 @@ pub(crate) use usage::USAGE;
 use backcut::athlete::Level;
 use backcut::court::RuleSet;
 use backcut::link::View;
-use backcut::set::Coverage;
+use backcut::set::{Coverage, PlayerId};
 use backcut::voice::Voice;
 use lexopt::prelude::{Long, Short, Value};
 use option::{Asked, Given, option};
@@ -141,6 +141,15 @@ pub(crate) enum Command {
     },
     /// Draw a picture.
     Draw(Picture),
+    /// Role cards.
+    Card {
+        /// Of which file.
+        file: Source,
+        /// Whose; `None`: everybody's.
+        player: Option<PlayerId>,
+        /// Where the page goes to; `None`: as text to standard output.
+        out: Option<PathBuf>,
+    },
     /// Serve the page of one file.
     Show {
         /// Which.
@@ -315,6 +324,11 @@ fn command(name: &str, given: &mut Given) -> Result<Command, String> {
             width: given.width.unwrap_or(760.0),
             dark: given.seen.contains(&"--dark"),
         }),
+        "card" => Command::Card {
+            file: source(next("the file")?),
+            player: given.player,
+            out: given.out.take(),
+        },
         "show" => match source(next("the file")?) {
             Source::File(file) => Command::Show {
                 file,

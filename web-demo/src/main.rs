@@ -14,6 +14,7 @@ mod looks;
 mod markup;
 mod page;
 mod reads;
+mod roles;
 mod serve;
 mod show;
 mod site;
@@ -131,6 +132,11 @@ fn run(request: Request) -> Result<(), Failure> {
             fps,
             coverage,
         } => frames::run(&file, options, fps, coverage, &mut out)?,
+        Command::Card {
+            file,
+            player,
+            out: page,
+        } => roles::run(&file, options, player, page.as_deref(), &mut out)?,
         Command::Draw(picture) => draw::run(&picture, options, &mut out)?,
         Command::Show { file, port } => show::run(file, options, port, &mut out)?,
         Command::Page(asked) => page::run(&asked, options, &mut out)?,

@@ -8,10 +8,10 @@ mod share;
 
 use crate::args::{Moment, Overrides, Source};
 use crate::markup::{POSTER, dark, escape, fill};
-use crate::{Failure, card, draw, page};
+use crate::{Failure, card, draw, page, roles};
 use backcut::play::Play;
 use backcut::svg::Palette;
-use html::{carried, embed, index, set_page, turn};
+use html::{carried, embed, index, role_cards, set_page, turn};
 use serde::Deserialize;
 use std::fs;
 use std::io::Write;
@@ -61,7 +61,9 @@ pub(crate) fn run(source: &Path, place: &Place<'_>, told: &mut dyn Write) -> Res
     let chapters: Vec<Chapter> = serde_json::from_str(&text(&site.join("playbook.json"))?)
         .map_err(|e| Failure::Use(format!("playbook.json: {e}")))?;
     let pages = read(source, &chapters)?;
-    for folder in ["playbook", "notes", "sets", "posters", "oembed", "pages"] {
+    for folder in [
+        "playbook", "cards", "notes", "sets", "posters", "oembed", "pages",
+    ] {
         fs::create_dir_all(out.join(folder))?;
     }
     let package = package();
@@ -69,6 +71,7 @@ pub(crate) fn run(source: &Path, place: &Place<'_>, told: &mut dyn Write) -> Res
     write_pages(&site, place, &chapters, &pages, package.as_deref())?;
     let style = text(&site.join("style.css"))?;
     fs::write(out.join("style.css"), fill(&style, &[("dark", &dark())]))?;
+    fs::write(out.join("cards.css"), roles::STYLE)?;
     for name in ["lantern.svg", "open.js"] {
         fs::copy(site.join(name), out.join(name))?;
     }
@@ -79,7 +82,7 @@ pub(crate) fn run(source: &Path, place: &Place<'_>, told: &mut dyn Write) -> Res
             "The package is not built: the pages show pictures that stand still."
         )?,
     }
-    writeln!(told, "{} pages in {}", pages.len() + 3, out.display())?;
+    writeln!(told, "{} pages in {}", 2 * pages.len() + 3, out.display())?;
     Ok(())
 }
 
@@ -141,6 +144,7 @@ fn write_pages(
     let head = Head::of("The harbour playbook", about);
     layout.write(out, "index.html", &head, &index)?;
     let template = text(&site.join("set.html"))?;
+    let cards = text(&site.join("cards.html"))?;
     for (i, page) in pages.iter().enumerate() {
         let turn = turn(
             i.checked_sub(1).and_then(|i| pages.get(i)),
@@ -160,6 +164,14 @@ fn write_pages(
             ..Head::of(&set.title, set.about.as_deref().unwrap_or_default())
         };
         layout.write(out, &path, &head, &body)?;
+        let title = format!("{}: role cards", set.title);
+        let about = format!("What each player does in {}, to print.", set.title);
+        let head = Head {
+            more: "<link rel=\"stylesheet\" href=\"{{root}}cards.css\">",
+            ..Head::of(&title, &about)
+        };
+        let path = format!("cards/{}.html", page.file);
+        layout.write(out, &path, &head, &role_cards(&cards, page))?;
     }
     let mut blog = text(&site.join("after-lantern-week.html"))?;
     for page in pages {

@@ -171,6 +171,28 @@ fn a_card_has_words_and_bodies_on_it() {
 }
 
 #[test]
+fn a_set_page_leads_to_a_card_for_each_player() {
+    let site = Site::made("roles");
+    for set in sets() {
+        let page = site.text(&format!("playbook/{set}.html"));
+        let link = format!("href=\"../cards/{set}.html\"");
+        assert!(page.contains(&link), "{set}");
+        let cards = site.text(&format!("cards/{set}.html"));
+        let file: Value = serde_json::from_str(&site.text(&format!("sets/{set}.json"))).unwrap();
+        let players = file["players"].as_object().unwrap();
+        assert_eq!(
+            cards.matches("<article class=\"card\"").count(),
+            players.len()
+        );
+        for n in players.keys() {
+            assert!(cards.contains(&format!("id=\"player-{n}\"")), "{set} {n}");
+        }
+        assert!(cards.contains("href=\"../cards.css\"") && !cards.contains("{{"));
+    }
+    assert!(site.text("cards.css").contains("@media print"));
+}
+
+#[test]
 fn links_from_the_site_open_on_a_page_that_is_in_no_index() {
     let site = Site::made("open");
     let page = site.text("open.html");

@@ -12,12 +12,16 @@ mod dimension;
 pub(crate) mod fixture;
 #[cfg(feature = "authoring")]
 mod fork;
+#[cfg(feature = "authoring")]
+mod instants;
 mod item;
 mod key;
 mod margin;
 mod mark;
 mod measure;
 mod mover;
+#[cfg(feature = "authoring")]
+mod part;
 mod picture;
 mod shape;
 mod strip;
@@ -32,6 +36,8 @@ pub use close::{CloseUp, close_up};
 pub use court::court;
 pub use item::{Anchor, Area, Dash, Item, Role, Scene, TextStyle};
 pub use key::key;
+#[cfg(feature = "authoring")]
+pub use part::part;
 pub use picture::{Staged, beat, movers, picture};
 pub use strip::{StripGeometry, StripRow, StripView, strip};
 pub use verdict::{Flag, Verdict};

@@ -1,5 +1,7 @@
 //! Bodies from above: shoulders, and a nose that shows where the chest points.
 
+#[cfg(feature = "authoring")]
+use super::TextStyle;
 use super::shape::{Draw, beside, disc, ellipse, lines, push_lines, sans};
 use super::view::Camera;
 use super::{Anchor, Item, Role};
@@ -82,6 +84,50 @@ impl Body {
             sans(size, true, Anchor::Middle),
         );
     }
+}
+
+#[cfg(feature = "authoring")]
+impl Body {
+    /// An attacker who is there, while somebody else is looked at.
+    pub(super) fn draw_dimmed(&self, who: PlayerId, out: &mut Vec<Item>) {
+        let shape = ellipse(self.middle, self.wide, self.deep, self.facing);
+        out.fill(shape.clone(), Role::Paper);
+        out.stroke(shape, Role::Line, 1.2);
+        let size = self.wide.max(11.0);
+        let at = Point::new(self.middle.x, self.middle.y + 0.36 * size);
+        out.text(
+            at,
+            digit(who),
+            Role::Soft,
+            sans(size, false, Anchor::Middle),
+        );
+    }
+
+    /// The one who is looked at, where bodies are too small to hold a number: that stands over them.
+    pub(super) fn draw_named(&self, who: PlayerId, out: &mut Vec<Item>) {
+        let shape = ellipse(self.middle, self.wide, self.deep, self.facing);
+        out.stroke(shape.clone(), Role::Paper, 3.0);
+        out.fill(shape, Role::Ink);
+        let size = (1.4 * self.wide).max(13.0);
+        let style = TextStyle {
+            halo: Some(Role::Paper),
+            ..sans(size, true, Anchor::Middle)
+        };
+        let over = self.middle.y - self.wide - 3.0;
+        let at = if over < size {
+            self.middle.y + self.wide + size
+        } else {
+            over
+        };
+        out.text(Point::new(self.middle.x, at), digit(who), Role::Ink, style);
+    }
+}
+
+#[cfg(feature = "authoring")]
+fn digit(who: PlayerId) -> String {
+    let mut digit = String::new();
+    push_decimal(&mut digit, f64::from(who.number()), 0);
+    digit
 }
 
 /// Width of an X before a defender's number, pixels.

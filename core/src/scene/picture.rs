@@ -1,5 +1,7 @@
 //! Whole pictures: who is where at an instant, or what a beat will do.
 
+#[cfg(feature = "authoring")]
+use super::instants;
 use super::mover::Body;
 use super::trail::Trails;
 use super::verdict::{Stage, Verdict};
@@ -81,6 +83,10 @@ fn add_movers(
         camera: view.camera(court),
     };
     people(&trails, verdict, t, out);
+    #[cfg(feature = "authoring")]
+    if view.show_trails {
+        instants::draw(&trails, t, out);
+    }
     if let Some(verdict) = verdict {
         verdict.marks(&stage(&trails, t), out);
     }

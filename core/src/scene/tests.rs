@@ -331,3 +331,37 @@ proptest! {
         prop_assert!((geometry.t(geometry.x(t)) - t).abs() < 1e-9);
     }
 }
+
+#[cfg(feature = "authoring")]
+#[test]
+fn instants_of_the_followed_stand_on_their_ways_with_the_seconds() {
+    let played = turnstile();
+    let told = |follow: &[usize], t: f64| {
+        let mut view = View::new(760.0);
+        for who in follow {
+            view.follow[*who] = true;
+        }
+        let mut scene = Scene::default();
+        movers(&staged(&played), None, t, &view, &mut scene);
+        let numbers = scene.items.iter().filter_map(|item| match item {
+            Item::Text { text, .. } if text.contains('.') => Some(text.clone()),
+            _ => None,
+        });
+        numbers.collect::<Vec<_>>()
+    };
+    let cut = played.action(2, Verb::Cut, 0);
+    let t = cut.start + 0.1;
+    let seconds = |t: f64| Voice::default().number(t, 1);
+    assert!(told(&[], t).is_empty());
+    let two = told(&[1], t);
+    for edge in [Edge::Plant, Edge::Cue] {
+        let at = cut.at(edge).unwrap();
+        assert!(two.contains(&seconds(at)), "{edge:?} {two:?}");
+    }
+    // Each has their own, and 1 throws what 2 catches.
+    let caught = played.time(1, Verb::Pass, 0, Edge::Catch);
+    let t = played.time(1, Verb::Pass, 0, Edge::Start) + 0.1;
+    assert!(told(&[1], t).contains(&seconds(caught)));
+    assert!(!told(&[3], t).contains(&seconds(caught)));
+    assert!(told(&[1, 3], t).len() >= told(&[1], t).len());
+}

@@ -29,53 +29,76 @@ pub(super) struct Trails<'a> {
 
 /// What a line is drawn with.
 #[derive(Clone, Copy)]
-struct Pen {
-    role: Role,
-    width: f64,
+pub(super) struct Pen {
+    pub(super) role: Role,
+    pub(super) width: f64,
 }
 
 impl Trails<'_> {
     /// One trail a player, the latest, and what comes next.
     pub(super) fn at(&self, t: f64, out: &mut Vec<Item>) {
-        let actions = self.timeline.actions();
         for who in PlayerId::ALL {
-            let own = || actions.iter().enumerate().filter(|(_, a)| a.who == who);
-            let now = own()
-                .filter(|(_, a)| a.start <= t)
-                .max_by(|a, b| a.1.start.total_cmp(&b.1.start));
-            let next = own()
-                .filter(|(_, a)| a.start > t && a.start <= t + COMING)
-                .min_by(|a, b| a.1.start.total_cmp(&b.1.start));
+            let [now, next] = self.about(who, t);
             if let Some((index, action)) = now {
                 self.now(index, action, t, out);
             }
-            // A shot comes off two feet or the last step: while its shooter still runs, its line
-            // would only lie over the trail.
-            let running = now.is_some_and(|(_, a)| t < a.end);
-            if let Some((index, action)) = next
-                && !(running && action.verb == Verb::Shot)
-            {
+            if let Some((index, action)) = next {
                 self.coming(index, action, out);
             }
         }
+    }
+
+    /// The rows of `who` that have a trail at `t`: the latest, and what is shown as coming.
+    fn about(&self, who: PlayerId, t: f64) -> [Option<(usize, &TimedAction)>; 2] {
+        let actions = self.timeline.actions();
+        let own = || actions.iter().enumerate().filter(|(_, a)| a.who == who);
+        let now = own()
+            .filter(|(_, a)| a.start <= t)
+            .max_by(|a, b| a.1.start.total_cmp(&b.1.start));
+        let next = own()
+            .filter(|(_, a)| a.start > t && a.start <= t + COMING)
+            .min_by(|a, b| a.1.start.total_cmp(&b.1.start));
+        // A shot comes off two feet or the last step: while its shooter still runs, its line
+        // would only lie over the trail.
+        let running = now.is_some_and(|(_, a)| t < a.end);
+        [
+            now,
+            next.filter(|(_, a)| !(running && a.verb == Verb::Shot)),
+        ]
+    }
+
+    /// What is run, or about to be, at `t`; what is done no longer.
+    #[cfg(feature = "authoring")]
+    pub(super) fn shown(&self, t: f64) -> impl Iterator<Item = &TimedAction> {
+        let about = PlayerId::ALL
+            .into_iter()
+            .flat_map(move |who| self.about(who, t));
+        about
+            .flatten()
+            .map(|(_, action)| action)
+            .filter(move |a| t <= a.end + LINGERS)
     }
 
     /// All trails of a beat, whole.
     pub(super) fn of_beat(&self, beat: usize, out: &mut Vec<Item>) {
         for (index, action) in self.timeline.actions().iter().enumerate() {
             if usize::from(action.id.beat) == beat {
-                let pen = self.pens(action.who).0;
-                match self.way(index, action) {
-                    Some(way) => {
-                        self.line(action.verb, &way, way.length(), pen, out);
-                        self.head(action, &way, pen, out);
-                    }
-                    // Who screens where they stand has a bar and no line.
-                    None => self.bar(action, None, pen, out),
-                }
-                self.handoff(action, pen.role, out);
+                self.whole(index, action, self.pens(action.who).0, out);
             }
         }
+    }
+
+    /// One trail from its start to its end.
+    pub(super) fn whole(&self, index: usize, action: &TimedAction, pen: Pen, out: &mut Vec<Item>) {
+        match self.way(index, action) {
+            Some(way) => {
+                self.line(action.verb, &way, way.length(), pen, out);
+                self.head(action, &way, pen, out);
+            }
+            // Who screens where they stand has a bar and no line.
+            None => self.bar(action, None, pen, out),
+        }
+        self.handoff(action, pen.role, out);
     }
 
     fn now(&self, index: usize, action: &TimedAction, t: f64, out: &mut Vec<Item>) {

@@ -15,11 +15,11 @@ const FOLLOW_THROUGH: f64 = 0.15;
 /// Catch to the next wind-up.
 const SECURE: f64 = 0.2;
 /// A ball may arrive so much before the receiver …
-const EARLY: f64 = 0.05;
+pub(crate) const EARLY: f64 = 0.05;
 /// … and the receiver should not stand longer than this before it comes.
 const STANDING: f64 = 0.15;
 /// A giver stands so long before the exchange, and stays so long after.
-const GIVE: f64 = 0.2;
+pub(crate) const GIVE: f64 = 0.2;
 /// Gather of a shot off one foot, and catch to gather.
 const GATHER: f64 = 0.3;
 /// Both players of a pass reach toward each other, together so far, metres.

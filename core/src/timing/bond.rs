@@ -9,14 +9,14 @@ use crate::set::{ActionId, Edge, Kind, PlayerId, TieRelation, Verb};
 use alloc::vec::Vec;
 
 /// A spot is free once the leaver is so far from it, metres. Common practice, no source.
-const GONE: f64 = 2.0;
+pub(crate) const GONE: f64 = 2.0;
 /// Nearer than this, two places are one spot.
-const SAME_SPOT: f64 = 0.8;
+pub(crate) const SAME_SPOT: f64 = 0.8;
 /// A second cutter off one screen is so long behind the first. Common practice, no source:
 /// 0.3–0.8 s.
-const BEHIND: f64 = 0.5;
+pub(crate) const BEHIND: f64 = 0.5;
 /// Between the two cutters of a split. Common practice, no source: 0.4–0.6 s.
-const SPLIT: f64 = 0.5;
+pub(crate) const SPLIT: f64 = 0.5;
 
 impl Weaver<'_> {
     pub(super) fn build_runs(&mut self) {

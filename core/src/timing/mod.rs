@@ -24,6 +24,14 @@ pub use run::{Run, RunLeg, RunMark};
 pub use schedule::{PlacedRun, RowTimes, Schedule, ScreenTimes, TieTimes, TransferTimes};
 pub use takeover::{Onward, Takeover};
 
+// What is waited for by the trade's habit, for who tells it.
+#[cfg(feature = "authoring")]
+pub(crate) use {
+    ball::{EARLY, GIVE},
+    bond::{BEHIND, GONE, SAME_SPOT, SPLIT},
+    weave::{LEAD, STAY},
+};
+
 use crate::choreography::{self, Revision};
 use crate::court::Court;
 use crate::fault::Faults;

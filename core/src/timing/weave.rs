@@ -16,11 +16,11 @@ const FIRST: f64 = 0.2;
 /// Catch on two feet to the next own move.
 pub(super) const LAND: f64 = 0.3;
 /// A screener stays so long after the cutter is by.
-pub(super) const STAY: f64 = 0.2;
+pub(crate) const STAY: f64 = 0.2;
 /// A screen stands at least so long. Common practice, no source.
 pub(super) const SET_BEFORE: f64 = 0.3;
 /// The lead a screen keeps where it can.
-pub(super) const LEAD: f64 = 0.6;
+pub(crate) const LEAD: f64 = 0.6;
 
 /// Weaves the steps of a choreography.
 pub(super) fn weave(

@@ -49,13 +49,13 @@ pub(super) fn a_kind(kind: Kind, voice: Voice) -> String {
     voice.form(phrases::kind(kind), "a", &[])
 }
 
-struct Teller<'a> {
-    set: &'a Set,
-    court: Court,
-    action: &'a Action,
-    timed: Option<&'a TimedAction>,
-    timeline: Option<&'a Timeline>,
-    voice: Voice,
+pub(super) struct Teller<'a> {
+    pub(super) set: &'a Set,
+    pub(super) court: Court,
+    pub(super) action: &'a Action,
+    pub(super) timed: Option<&'a TimedAction>,
+    pub(super) timeline: Option<&'a Timeline>,
+    pub(super) voice: Voice,
 }
 
 impl Teller<'_> {
@@ -112,27 +112,11 @@ impl Teller<'_> {
     }
 
     fn moves(&self, who: &str) -> String {
-        let (a, voice) = (self.action, self.voice);
+        let voice = self.voice;
         let screeners = self.screeners();
         let told = names(screeners.iter().copied(), voice);
         let gate = self.gate(&screeners);
-        let to = match &a.to {
-            Some(Target::Place(place)) => Told::written(place, &self.court).whither(voice),
-            _ => String::new(),
-        };
-        let off = if screeners.is_empty() {
-            String::new()
-        } else {
-            let parts = [
-                ("screeners", told.as_str()),
-                ("count", &count(screeners.len())),
-            ];
-            voice.fill(self.off(gate), &parts)
-        };
-        let rest = voice.fill(
-            m::WAY,
-            &[("verb", &self.verb()), ("off", &off), ("to", &to)],
-        );
+        let rest = self.way(&self.verb());
         let waits = self.timed.is_some_and(|t| !t.waits.is_empty());
         let first = screeners.first().map(|p| names([*p], voice));
         match (first.filter(|_| waits), gate) {
@@ -146,6 +130,27 @@ impl Teller<'_> {
             ),
             (None, _) => self.said(who, &rest),
         }
+    }
+
+    /// What `verb` is done off, and where to.
+    pub(super) fn way(&self, verb: &str) -> String {
+        let (a, voice) = (self.action, self.voice);
+        let screeners = self.screeners();
+        let to = match &a.to {
+            Some(Target::Place(place)) => Told::written(place, &self.court).whither(voice),
+            _ => String::new(),
+        };
+        let off = if screeners.is_empty() {
+            String::new()
+        } else {
+            let told = names(screeners.iter().copied(), voice);
+            let parts = [
+                ("screeners", told.as_str()),
+                ("count", &count(screeners.len())),
+            ];
+            voice.fill(self.off(self.gate(&screeners)), &parts)
+        };
+        voice.fill(m::WAY, &[("verb", verb), ("off", &off), ("to", &to)])
     }
 
     /// How screeners are used.
@@ -191,7 +196,7 @@ impl Teller<'_> {
             })
     }
 
-    fn for_whom(&self) -> String {
+    pub(super) fn for_whom(&self) -> String {
         let whom = &self.action.for_whom;
         if whom.is_empty() {
             return String::new();
@@ -201,7 +206,7 @@ impl Teller<'_> {
     }
 
     /// Where a pass is caught: as written, else as it comes out.
-    fn caught(&self) -> String {
+    pub(super) fn caught(&self) -> String {
         if self.action.at.is_some() {
             return self.located();
         }
@@ -216,7 +221,7 @@ impl Teller<'_> {
         }
     }
 
-    fn located(&self) -> String {
+    pub(super) fn located(&self) -> String {
         let place = self.action.at.as_ref();
         place.map_or_else(String::new, |p| {
             Told::written(p, &self.court).whereabouts(self.voice)

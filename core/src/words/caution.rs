@@ -3,7 +3,7 @@
 use crate::athlete::Level;
 use crate::court::SpotName;
 use crate::math::Listed;
-use crate::set::{Action, Family, Kind, PlayerId, Set, SetPlace, Target, Verb};
+use crate::set::{Action, Family, Kind, PlayerId, Set, SetPlace, Target, Verb, Via};
 use crate::voice::messages::caution as m;
 use crate::voice::{Text, Voice};
 use alloc::vec::Vec;
@@ -12,12 +12,52 @@ use alloc::vec::Vec;
 /// Empty where nothing calls for one.
 #[must_use]
 pub fn cautions(set: &Set, voice: Voice) -> Vec<&'static str> {
+    let all = actions(set);
+    told(set, &all, under_the_ring(&all).len() > 1, voice)
+}
+
+/// Those of [`cautions`] that concern `who`: who does it, for whom it is done, who runs by it.
+#[must_use]
+pub fn cautions_for(set: &Set, who: PlayerId, voice: Voice) -> Vec<&'static str> {
+    let mut own = actions(set);
+    let runs_in = under_the_ring(&own);
+    own.retain(|a| {
+        let by = a.off.iter().any(|o| o.who == who) || a.via.iter().any(|v| passes(v, who));
+        a.who.contains(&who) || a.for_whom.contains(&who) || a.receiver() == Some(who) || by
+    });
+    // Whoever runs by a screen may hit it: that one is set with its words.
+    let used: Vec<PlayerId> = own
+        .iter()
+        .filter(|a| a.who.contains(&who))
+        .flat_map(|a| &a.off)
+        .map(|o| o.who)
+        .listed();
+    let screens = actions(set).into_iter().filter(|a| {
+        let used = a.who.iter().any(|s| used.contains(s));
+        a.verb == Verb::Screen && used
+    });
+    own.extend(screens);
+    let cross = runs_in.len() > 1 && runs_in.contains(&who);
+    told(set, &own, cross, voice)
+}
+
+fn passes(via: &Via, who: PlayerId) -> bool {
+    matches!(via, Via::Off(off) if off.who == who)
+}
+
+/// Everything anybody may have to do, reads included.
+fn actions(set: &Set) -> Vec<&Action> {
     let mut actions: Vec<&Action> = set.beats.iter().flat_map(|b| &b.actions).listed();
     let mut reads: Vec<_> = set.reads.iter().listed();
     while let Some(read) = reads.pop() {
         actions.extend(read.beats.iter().flat_map(|b| &b.actions));
         reads.extend(&read.reads);
     }
+    actions
+}
+
+/// What `actions` call for; `cross`: whether two runners may meet under the ring.
+fn told(set: &Set, actions: &[&Action], cross: bool, voice: Voice) -> Vec<&'static str> {
     let any = |test: fn(&Action) -> bool| actions.iter().any(|a| test(a));
     let screens = any(|a| a.verb == Verb::Screen);
     let mut out = Vec::new();
@@ -31,7 +71,7 @@ pub fn cautions(set: &Set, voice: Voice) -> Vec<&'static str> {
     say(screens, m::HARD);
     say(any(blind), m::BLIND);
     say(any(gate), m::GATE);
-    say(under_the_ring(&actions) > 1, m::CROSS);
+    say(cross, m::CROSS);
     say(any(|a| a.verb == Verb::Shot), m::LAND);
     say(any(|a| a.kind == Some(Kind::Lob)), m::LOB);
     match set.level {
@@ -66,15 +106,15 @@ fn over_12(a: &Action) -> bool {
     a.verb == Verb::Screen && a.kind != Some(Kind::Away)
 }
 
-/// How many players run to the ring.
-fn under_the_ring(actions: &[&Action]) -> usize {
+/// The players who run to the ring.
+fn under_the_ring(actions: &[&Action]) -> Vec<PlayerId> {
     let runs_in = |a: &Action| {
         let rim = [SpotName::Rim, SpotName::LowPaint];
         let to_rim = matches!(&a.to, Some(Target::Place(SetPlace::Spot { spot, .. })) if rim.contains(&spot.name));
         a.verb == Verb::Cut && (to_rim || a.kind.is_some_and(|k| k.row().family == Family::Rim))
     };
     PlayerId::ALL
-        .iter()
+        .into_iter()
         .filter(|who| actions.iter().any(|a| runs_in(a) && a.who.contains(who)))
-        .count()
+        .listed()
 }

@@ -5,6 +5,8 @@
 //! the catalogues of [`voice`](crate::voice), and whoever asks names the [`Voice`].
 
 mod action;
+#[cfg(feature = "authoring")]
+mod card;
 mod caution;
 mod finding;
 mod instant;
@@ -21,7 +23,9 @@ mod tie;
 mod title;
 
 pub use action::{action, kind};
-pub use caution::cautions;
+#[cfg(feature = "authoring")]
+pub use card::{CardWords, StepWords, card, cards};
+pub use caution::{cautions, cautions_for};
 pub use finding::{cure, finding};
 pub use instant::describe;
 pub use look::{chance, coverage, guarded, look, open, openness};

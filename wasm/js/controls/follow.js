@@ -33,8 +33,13 @@ export class Follow {
           value: String(1 << (n - 1)),
           word: say.followPlayer({ player: n }),
         })),
+        // Never to be chosen: no set has these players.
+        { value: "-1", word: say.followSeveral },
       ],
-      (value) => ask.follow(Number(value)),
+      (value) => {
+        ask.follow(0);
+        ask.follow(+value);
+      },
     );
     this.nodes = {
       wide: make(
@@ -60,6 +65,7 @@ export class Follow {
       option.hidden = (players & bits) !== bits;
     }
     this.#list.select.value = String(follow);
+    this.#list.select.value ||= "-1";
   }
 }
 

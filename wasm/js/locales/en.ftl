@@ -60,6 +60,7 @@ all = all
 follow-all = Follow all
 follow-everybody = Follow all
 follow-player = Follow { $player }
+follow-several = Follow several
 
 ## Against a defence
 
@@ -102,7 +103,7 @@ to-start = To the start
 to-end = To the end
 slower = Slower
 faster = Faster
-follow-again = Follow that player; again: all
+follow-again = Follow that player too; again: no longer
 this-list = This list
 space-key = Space
 left-key = Left
@@ -155,3 +156,8 @@ as-drawn = What if: as drawn
 as-defended = What if: as the defence plays
 teach = Teach
 teaching-failed = What this needs did not come. Try again later.
+roles = Roles
+role-cards = Role cards
+print = Print
+cards-of = Cards of
+card-of = Card of { $player }

@@ -60,6 +60,7 @@ all = equipo
 follow-all = Equipo
 follow-everybody = Seguir a todo el equipo
 follow-player = Seguir al { $player }
+follow-several = Seguir a varios
 
 ## Against a defence
 
@@ -102,7 +103,7 @@ to-start = Al principio
 to-end = Al final
 slower = Más lento
 faster = Más rápido
-follow-again = Seguir a ese número; otra vez: a todo el equipo
+follow-again = Seguir también a ese número; otra vez: dejar de seguirlo
 this-list = Esta lista
 space-key = Espacio
 left-key = Izquierda
@@ -155,3 +156,8 @@ as-drawn = Según el dibujo
 as-defended = Según la defensa
 teach = Enseñar
 teaching-failed = No ha llegado lo que hace falta para esto. Vuelve a intentarlo más tarde.
+roles = Funciones
+role-cards = Fichas de función
+print = Imprimir
+cards-of = Fichas de
+card-of = Ficha del { $player }

@@ -32,6 +32,7 @@ pub(super) struct Given {
     pub(super) until: Option<f64>,
     pub(super) read: Vec<u16>,
     pub(super) follow: [bool; 5],
+    pub(super) player: Option<PlayerId>,
     pub(super) speed: Option<f64>,
 }
 
@@ -111,6 +112,13 @@ pub(super) fn option(
         "--follow" => {
             given.follow = players(&text()?)?;
             "--follow"
+        }
+        "--player" => {
+            let text = text()?;
+            let player = text.parse().ok().and_then(PlayerId::new);
+            let none = || format!("--player: {text:?} is no player from 1 to 5");
+            given.player = Some(player.ok_or_else(none)?);
+            "--player"
         }
         "--speed" => {
             given.speed = Some(number("--speed", &text()?, View::SLOWEST, View::FASTEST)?);

@@ -10,6 +10,8 @@ backcut — a written set play that moves truthfully
   backcut frames FILE --fps N              every player and the ball, as JSON Lines
   backcut draw FILE --at SECONDS [-o OUT]  one instant as a picture (SVG)
   backcut draw FILE --beat N [-o OUT]      one beat with its trails as a picture (SVG)
+  backcut card FILE [--player N]           role cards: each player's steps, what to wait for, where to look
+  backcut card FILE -o OUT                 the same as a page to print, two cards to a sheet (HTML; - for standard output)
   backcut show FILE [--port N]             a page of the file; reloads when you save
   backcut page FILE… [-o OUT]              one file that plays without a network, and can be printed (HTML)
   backcut site SOURCE OUT                  the demo playbook, from SOURCE/sets and SOURCE/site
@@ -23,15 +25,16 @@ FILE may be - for standard input (not for show).
   --court NAME   fiba, nba, wnba, ncaa-men, ncaa-women, nfhs      instead of the file's
   --level NAME   elite, elite women, adult, high school, u14, u12, recreational
   --mirror       left and right exchanged
-  --lang TAG     check, time, looks, draw: en, or es for Spanish, es-MX with a decimal point
-  --units U      check, time, looks, draw: m, or ft for feet and inches, instead of the court's own measure
+  --lang TAG     check, time, looks, draw, card: en, or es for Spanish, es-MX with a decimal point
+  --units U      check, time, looks, draw, card: m, or ft for feet and inches, instead of the court's own measure
   --coverage C   looks: only this one, or all (else all); frames, draw, page: with defenders X1 to X5;
                  check: what is found against it (else the file's, else chase). chase, over, through, under,
                  top-lock, switch, show, drop, ice, blitz, weak-side-tag
   --at S, --until S, --beat N, --read N, --follow 1,4, --coverage C, --speed R, --paused
                  link: what it shows when it is opened
-  --read N       check, time, looks, frames, draw: the branch by the read N; 2.1 is the first read of the second
+  --read N       check, time, looks, frames, draw, card: the branch by the read N; 2.1 is the first read of the second
   --strict       check: a violation counts as a fault
+  --player N     card: only this player's
   --dark         draw: for a dark page
   --beat N       page: the beat that is drawn before anything moves (else 1)
   --title WORDS  page: its title (else the set's)
@@ -89,6 +92,9 @@ pub(super) fn options(command: &str) -> &'static [&'static str] {
             "--court",
             "--level",
             "--mirror",
+        ],
+        "card" => &[
+            "--player", "-o", "--lang", "--units", "--read", "--court", "--level", "--mirror",
         ],
         "page" => &[
             "--title",

@@ -5,6 +5,7 @@ use crate::Failure;
 use crate::args::Moment;
 use crate::markup;
 use crate::markup::{POSTER, beats, escape, fill};
+use crate::roles;
 use backcut::play::Play;
 use backcut::set::Set;
 use backcut::words;
@@ -94,6 +95,16 @@ pub(super) fn set_page(
             ("turn", turn),
         ],
     ))
+}
+
+/// The page of a set's role cards.
+pub(super) fn role_cards(template: &str, page: &Page) -> String {
+    let values = [
+        ("name", &*escape(&page.play.set().title)),
+        ("file", &page.file),
+        ("cards", &roles::everybody(&page.play)),
+    ];
+    fill(template, &values)
 }
 
 /// Where the set's own page of one file is.

@@ -1,6 +1,8 @@
 //! Which message of the catalogue says what: choices by kind, verb, spot and code, no words.
 
 mod action;
+#[cfg(feature = "authoring")]
+pub(super) mod card;
 mod finding;
 mod kind;
 mod look;

@@ -1,0 +1,68 @@
+//! Instants of whoever is followed: where on their way, and when.
+
+use super::shape::{Draw, disc, sans};
+use super::trail::Trails;
+use super::{Anchor, Item, Role, TextStyle};
+use crate::math::{Listed, Point, distance};
+use crate::set::{Action, Edge, PlayerId, Verb};
+use crate::timeline::TimedAction;
+use alloc::vec::Vec;
+
+/// Half the width of a mark, pixels.
+const MARK: f64 = 3.2;
+/// From the middle of a mark to its number, and the number's height, pixels.
+const BESIDE: f64 = 7.0;
+const SIZE: f64 = 11.0;
+/// Two numbers do not stand nearer to each other than this, pixels.
+const APART: f64 = 30.0;
+/// A mark nearer to the right edge has its number to the left, pixels.
+const EDGE: f64 = 40.0;
+
+/// Marks where the followed plant, read the screen, are set and catch, with the seconds, on the ways that
+/// are shown at `t`.
+pub(super) fn draw(trails: &Trails<'_>, t: f64, out: &mut Vec<Item>) {
+    let mut marked: Vec<Point> = Vec::new();
+    for action in trails.shown(t) {
+        for (who, at) in instants(trails, action) {
+            let Some(place) = trails.timeline.place(who, at) else {
+                continue;
+            };
+            let middle = trails.camera.px(place);
+            if marked.iter().any(|p| distance(*p, middle) < APART) {
+                continue;
+            }
+            marked.push(middle);
+            out.fill(disc(middle, MARK), Role::Paper);
+            out.stroke(disc(middle, MARK), Role::Follow, 1.6);
+            let left = middle.x > trails.camera.area.width - EDGE;
+            let (off, anchor) = if left {
+                (-BESIDE, Anchor::End)
+            } else {
+                (BESIDE, Anchor::Start)
+            };
+            let style = TextStyle {
+                halo: Some(Role::Paper),
+                ..sans(SIZE, true, anchor)
+            };
+            let text = trails.view.voice.number(at, 1);
+            let foot = Point::new(middle.x + off, middle.y + 0.36 * SIZE);
+            out.text(foot, text, Role::Follow, style);
+        }
+    }
+}
+
+/// The instants of one row that are marked, and whose place that is; a catch is the receiver's.
+fn instants(trails: &Trails<'_>, action: &TimedAction) -> Vec<(PlayerId, f64)> {
+    let receiver = trails.set.action(action.id).and_then(Action::receiver);
+    let marks = action.marks.iter().filter_map(|mark| {
+        let who = match mark.edge {
+            // Who goes without a set-up plants as they start.
+            Edge::Plant if mark.t > action.start + 0.1 => action.who,
+            Edge::Cue | Edge::Set => action.who,
+            Edge::Catch if action.verb == Verb::Pass => receiver?,
+            _ => return None,
+        };
+        trails.view.follows(who).then_some((who, mark.t))
+    });
+    marks.listed()
+}
