@@ -1,5 +1,8 @@
 //! The way in: from the text of a set file to everything that can be shown of it.
 
+#[cfg(feature = "authoring")]
+mod film;
+
 use crate::athlete::Level;
 #[cfg(feature = "authoring")]
 use crate::branch::{self, Dropped, Line, NotPlayed};

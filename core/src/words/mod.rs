@@ -6,6 +6,8 @@
 
 mod action;
 mod caution;
+#[cfg(feature = "authoring")]
+mod film;
 mod finding;
 mod instant;
 mod look;
@@ -22,6 +24,8 @@ mod title;
 
 pub use action::{action, kind};
 pub use caution::cautions;
+#[cfg(feature = "authoring")]
+pub use film::{film_difference, not_tied};
 pub use finding::{cure, finding};
 pub use instant::describe;
 pub use look::{chance, coverage, guarded, look, open, openness};
