@@ -1,4 +1,5 @@
 /** The modes that teach a set, for when somebody wants one; published as a module of its own. */
 
 export { teaching as words } from "../pkg/words/teaching.js";
+export { Film } from "./teaching/film.js";
 export { teachingStyles } from "./teaching/styles.js";

@@ -1,9 +1,11 @@
-//! The user's own film beside the set; the film itself stays with the page.
+//! The user's own film beside the set; the film itself stays with the page. Marks belong to the set
+//! as it is written, whichever line is shown.
 
 use crate::fault::set;
 use crate::play::Play;
 use alloc::borrow::ToOwned;
 use alloc::string::String;
+use backcut::play::Play as Core;
 use backcut::words;
 use js_sys::{Array, Object};
 use wasm_bindgen::prelude::wasm_bindgen;
@@ -15,7 +17,7 @@ impl Play {
     #[wasm_bindgen(getter, js_name = filmMarks)]
     #[must_use]
     pub fn film_marks(&self) -> Array {
-        let all = self.core.film_differences();
+        let all = self.core.film_differences(&self.main().film());
         let told = all.iter().map(|d| {
             let object = Object::new();
             set(&object, "t", d.t.into());
@@ -30,21 +32,21 @@ impl Play {
     #[wasm_bindgen(js_name = filmAt)]
     #[must_use]
     pub fn film_at(&self, t: f64) -> f64 {
-        self.core.film().film_at(t)
+        self.main().film().film_at(t)
     }
 
     /// The set's instant at an instant of the film.
     #[wasm_bindgen(js_name = setAt)]
     #[must_use]
     pub fn set_at(&self, film: f64) -> f64 {
-        self.core.film().set_at(film)
+        self.main().film().set_at(film)
     }
 
     /// Seconds of film that go by in a second of the set.
     #[wasm_bindgen(js_name = filmRate)]
     #[must_use]
     pub fn film_rate(&self, t: f64) -> f64 {
-        self.core.film().rate_at(t)
+        self.main().film().rate_at(t)
     }
 
     /// Ties an instant of the set to one of the film; the mark is in [`Play::text`] from then on.
@@ -52,13 +54,19 @@ impl Play {
     #[wasm_bindgen(js_name = tieFilm)]
     #[must_use]
     pub fn tie_film(&mut self, t: f64, film: f64) -> Option<String> {
-        let refused = self.core.tie_film(t, film).err();
+        let refused = self.main_mut().tie_film(t, film).err();
         refused.map(|why| words::not_tied(why).to_owned())
     }
 
     /// Takes a mark away, counted from 0.
     #[wasm_bindgen(js_name = untieFilm)]
     pub fn untie_film(&mut self, index: usize) {
-        self.core.untie_film(index);
+        self.main_mut().untie_film(index);
+    }
+}
+
+impl Play {
+    fn main_mut(&mut self) -> &mut Core {
+        self.main.as_mut().unwrap_or(&mut self.core)
     }
 }

@@ -30,10 +30,11 @@ impl Play {
         }
     }
 
-    /// Where what was filmed was run earlier or later than it is drawn, mark by mark.
+    /// Where what was filmed was run earlier or later than it is drawn, mark by mark; `film` may be
+    /// that of the set that this one is a branch of.
     #[must_use]
-    pub fn film_differences(&self) -> Vec<Difference> {
-        film::differences(&self.film(), &self.timeline)
+    pub fn film_differences(&self, film: &FilmMap) -> Vec<Difference> {
+        film::differences(film, &self.timeline)
     }
 
     /// A mark in words.

@@ -26,7 +26,14 @@ import { importTeaching } from "../source.js";
  *
  * @type {readonly { name: string, word: string, beside: boolean, make: (teaching: Teaching, host: BackcutSet, ask: Commands) => Mode }[]}
  */
-const MODES = [];
+const MODES = [
+  {
+    name: "film",
+    word: "Film",
+    beside: false,
+    make: ({ Film }, host, ask) => new Film(host, ask),
+  },
+];
 
 export class Teach {
   #host;
