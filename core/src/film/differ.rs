@@ -58,7 +58,12 @@ fn happening(timeline: &Timeline, t: f64) -> Option<Happening> {
     for action in timeline.actions() {
         for mark in &action.marks {
             let away = (mark.t - t).abs();
-            let weight = away + if seen(mark.edge) { 0.0 } else { UNSEEN };
+            let weight = away
+                + if seen(mark, action.start) {
+                    0.0
+                } else {
+                    UNSEEN
+                };
             if away <= NEAR && best.is_none_or(|(least, _)| weight < least) {
                 let (action, mark) = (action.id, *mark);
                 best = Some((weight, Happening { action, mark }));
@@ -69,7 +74,11 @@ fn happening(timeline: &Timeline, t: f64) -> Option<Happening> {
 }
 
 /// Whether people see it happen. Starts and ends they see mostly as something else: the end of a
-/// pass is a catch.
-fn seen(edge: Edge) -> bool {
-    !matches!(edge, Edge::Start | Edge::End | Edge::Cue | Edge::Free)
+/// pass is a catch; and there is no plant without a step before it.
+fn seen(mark: &Mark, start: f64) -> bool {
+    match mark.edge {
+        Edge::Start | Edge::End | Edge::Cue | Edge::Free => false,
+        Edge::Plant => mark.t > start,
+        _ => true,
+    }
 }

@@ -33,7 +33,7 @@ const WORDS = {
   failed: "The browser cannot play this film. MP4 and WebM are the surest.",
   absent: "The film of this page did not come, or the browser cannot play it.",
   refused:
-    "This page’s policy keeps out films of your own. Whoever runs it can allow them by media-src blob:.",
+    "This page’s policy keeps out films of your own. Whoever runs it can allow them: media-src has to name the scheme blob.",
   copied: "The set file is copied, with the marks in it.",
   byHand: "The browser lets nothing be copied here. Copy the set file by hand:",
   toCopy: "To copy",
@@ -88,11 +88,11 @@ export class Film {
       opened: () => this.#opened(),
       moved: () => this.#moved(),
       ran: () => write(this.#status, WORDS.ended),
-      failed: () => this.#fail(this.#address ? WORDS.absent : WORDS.failed),
+      failed: () => this.#fail(),
     });
     const { video } = this.#projector;
     video.setAttribute("aria-label", WORDS.film);
-    this.#source = new Picked(video, () => this.#fail(WORDS.refused));
+    this.#source = new Picked(video);
     this.#stage = new Stage(host, ask, video, () => this.#placed());
     this.#marks = new Marks(host, () => this.#retied());
     const step = (
@@ -147,7 +147,7 @@ export class Film {
 
   begin() {
     this.#on = new AbortController();
-    this.#source.listen(this.#on.signal);
+    this.#source.listen(() => this.#fail(), this.#on.signal);
     this.#projector.begin();
     const { film } = this.#host;
     if (film && film !== this.#address) {
@@ -191,11 +191,11 @@ export class Film {
     this.#show();
   }
 
-  /** @param {string} why */
-  #fail(why) {
+  #fail() {
     this.#stage.close();
     this.#show();
-    write(this.#status, why);
+    const theirs = this.#address ? WORDS.absent : WORDS.failed;
+    write(this.#status, this.#source.refused ? WORDS.refused : theirs);
   }
 
   #placed() {

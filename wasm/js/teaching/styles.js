@@ -14,7 +14,7 @@ const CSS = `
   [data-film="beside"] > .court { max-inline-size: calc(50cqi - 8px); margin: 0; }
   [data-film="beside"] > .film-view { flex-basis: 0; order: 1; aspect-ratio: auto; max-block-size: none; }
 }
-[data-film="corner"] > .film-view { position: absolute; inset: auto 8px 8px auto; inline-size: 36%; z-index: 1; outline: 1px solid var(--_paper); }
+[data-film="corner"] > .film-view { position: absolute; inset: auto 8px 8px auto; inline-size: 30%; z-index: 1; outline: 1px solid var(--_paper); }
 [data-film="away"] > .film-view { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
 :host(.with-film) { max-inline-size: 1240px; }
 .film-line { display: flex; align-items: center; gap: 8px; }
@@ -25,6 +25,7 @@ const CSS = `
 .film-marks { list-style: none; }
 .film-marks li { display: grid; grid-template-columns: auto 1fr auto; gap: 12px; align-items: center; border-block-end: 1px solid var(--_rule); }
 .film-marks div p:first-child { font: 16px/1.35 var(--_serif); }
+.film [aria-pressed="true"] { text-decoration: none; }
 .film .fine { color: var(--_soft); font-size: 13px; }
 .film textarea { inline-size: 100%; font: 12px/1.35 monospace; }
 @media print { .film, .film-view { display: none !important; } }

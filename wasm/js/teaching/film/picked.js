@@ -4,23 +4,25 @@
  */
 
 export class Picked {
+  /** Whether the page's policy kept out the file that was picked. */
+  refused = false;
   #video;
   #own = "";
-  #refused;
 
-  /** @param {HTMLVideoElement} video @param {() => void} refused */
-  constructor(video, refused) {
+  /** @param {HTMLVideoElement} video */
+  constructor(video) {
     this.#video = video;
-    this.#refused = refused;
   }
 
-  /** Listens for what the page's policy refuses, until `signal`. @param {AbortSignal} signal */
-  listen(signal) {
+  /** Listens for what the page's policy refuses, until `signal`. @param {() => void} refused @param {AbortSignal} signal */
+  listen(refused, signal) {
     const heard = (
       /** @type {SecurityPolicyViolationEvent} */ { blockedURI, effectiveDirective },
     ) => {
-      const film = effectiveDirective.startsWith("media-src") && blockedURI.startsWith("blob");
-      if (film && this.#own) this.#refused();
+      const own = effectiveDirective === "media-src" && blockedURI.startsWith("blob");
+      if (!own || !this.#own) return;
+      this.refused = true;
+      refused();
     };
     document.addEventListener("securitypolicyviolation", heard, { signal });
   }
@@ -47,5 +49,6 @@ export class Picked {
     this.#video.srcObject = null;
     if (this.#own) URL.revokeObjectURL(this.#own);
     this.#own = "";
+    this.refused = false;
   }
 }

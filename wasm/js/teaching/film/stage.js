@@ -69,6 +69,8 @@ export class Stage {
 
   /** @param {Place} place */
   #put(place) {
+    // The browser's own window may be left because the film is put away.
+    if (!this.#pair.isConnected) return;
     this.#pair.dataset.film = place;
     // The default width is for one picture.
     this.#host.classList.toggle("with-film", place === "beside");
