@@ -6,7 +6,6 @@ use crate::play::Play;
 use alloc::borrow::ToOwned;
 use alloc::string::String;
 use backcut::play::Play as Core;
-use backcut::words;
 use js_sys::{Array, Object};
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -55,7 +54,7 @@ impl Play {
     #[must_use]
     pub fn tie_film(&mut self, t: f64, film: f64) -> Option<String> {
         let refused = self.main_mut().tie_film(t, film).err();
-        refused.map(|why| words::not_tied(why).to_owned())
+        refused.map(|why| self.core.not_tied(why).to_owned())
     }
 
     /// Takes a mark away, counted from 0.

@@ -3,6 +3,7 @@ use crate::document;
 use crate::play::{Options, Play};
 use crate::scene::fixture::turnstile;
 use crate::set::{Edge, Verb};
+use crate::voice::{Units, Voice};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use std::format;
@@ -152,14 +153,20 @@ fn differences_are_told_in_words() {
     assert_eq!(
         told(&play),
         [
-            "1 lets it go. Both are counted from here.",
-            "2 catches. Ours was 0.6 s late here."
+            "Both are counted from here: 1 lets it go.",
+            "Ours was 0.6 s late here: 2 catches."
         ]
     );
     play.tie_film(catch, 2.7 + catch - release).unwrap();
-    assert_eq!(told(&play)[1], "2 catches. Ours was 0.3 s early here.");
+    assert_eq!(told(&play)[1], "Ours was 0.3 s early here: 2 catches.");
     play.tie_film(catch, 3.05 + catch - release).unwrap();
-    assert_eq!(told(&play)[1], "2 catches. Ours was on time here.");
+    assert_eq!(told(&play)[1], "Ours was on time here: 2 catches.");
+    play.tie_film(catch, 3.64 + catch - release).unwrap();
+    play.speak(Voice::new("es", Units::default()));
+    assert_eq!(
+        told(&play)[1],
+        "Lo nuestro llegó aquí 0,6\u{a0}s tarde: 2 recibe."
+    );
 }
 
 /// Marks as a set file may have them, a twentieth of a second apart or more.

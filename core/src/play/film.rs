@@ -37,9 +37,15 @@ impl Play {
         film::differences(film, &self.timeline)
     }
 
+    /// Why something cannot be tied, and what helps.
+    #[must_use]
+    pub fn not_tied(&self, why: NotTied) -> &'static str {
+        words::not_tied(why, self.voice())
+    }
+
     /// A mark in words.
     #[must_use]
     pub fn film_difference(&self, difference: &Difference) -> String {
-        words::film_difference(difference, &self.set)
+        words::film_difference(difference, &self.set, self.voice())
     }
 }
