@@ -309,7 +309,7 @@ test("a reader ties instants by moving the film alone, and the set file keeps th
   };
   await tie(0, 1);
   const marks = page.locator(".film-marks li");
-  assert.match(await marks.first().innerText(), /Both are counted from here: .*\.\s+Film 1\.00 s/);
+  assert.match(await marks.first().innerText(), /Both are counted from here\.\s+Film 1\.00 s/);
   // One that is set where 2 catches, by the set's own clock.
   const caught = await page.evaluate(() => {
     const set = document.querySelector("backcut-set");
@@ -478,4 +478,23 @@ test("put away, the set plays by its own clock", async (t) => {
   await settled(page);
   const time = await property(page, "currentTime");
   assert.ok(Math.abs((await shown(video)) + HALF - filmAt(time)) <= HALF + 0.002);
+});
+
+test("in another language it goes on, and all of it is in that language", async (t) => {
+  const { page, problems } = await filmed(t);
+  await page.evaluate(() => (document.documentElement.lang = "es"));
+  await page.waitForFunction(
+    () => !document.querySelector("backcut-set").shadowRoot.querySelector("video"),
+  );
+  assert.equal(await property(page, "className"), "");
+  await press(page, "Vídeo");
+  await settled(page);
+  await page.waitForFunction(() =>
+    document.querySelector("backcut-set").shadowRoot.querySelector(".film-marks li p"),
+  );
+  const words = await page.locator(".film").innerText();
+  assert.match(words, /Lo nuestro llegó aquí 0,4\u00a0s tarde/);
+  assert.match(words, /El vídeo se queda en este dispositivo/);
+  together(await drift(page, { pictures: 20 }));
+  assert.deepEqual(problems, []);
 });

@@ -6,6 +6,7 @@ import { importTeaching } from "../source.js";
 /** @import { BackcutSet } from "../element.js" */
 /** @import { FullPlay } from "../load.js" */
 /** @import { Commands, State } from "../reader.js" */
+/** @import { Say } from "../../pkg/words/say.js" */
 /** @typedef {typeof import("../teaching.js")} Teaching */
 
 /**
@@ -24,12 +25,12 @@ import { importTeaching } from "../source.js";
  * The modes: what makes each, and whether it goes on beside others. One that is not there has no
  * button.
  *
- * @type {readonly { name: string, word: string, beside: boolean, make: (teaching: Teaching, host: BackcutSet, ask: Commands) => Mode }[]}
+ * @type {readonly { name: string, word: (say: Say) => string, beside: boolean, make: (teaching: Teaching, host: BackcutSet, ask: Commands) => Mode }[]}
  */
 const MODES = [
   {
     name: "film",
-    word: "Film",
+    word: (say) => say.film,
     beside: false,
     make: ({ Film }, host, ask) => new Film(host, ask),
   },
@@ -62,9 +63,9 @@ export class Teach {
     for (const { name, word } of MODES) {
       const opener = (/** @type {string} */ look) =>
         button(
-          { class: look, "data-word": word, "aria-pressed": "false" },
+          { class: look, "data-word": word(say), "aria-pressed": "false" },
           () => this.#toggle(name),
-          word,
+          word(say),
         );
       const [cell, narrow] = [opener("cell word wide-only"), opener("word narrow-only")];
       this.#openers.set(name, [cell, narrow]);

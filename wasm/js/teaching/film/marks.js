@@ -4,27 +4,24 @@ import { button, make } from "../../build.js";
 
 /** @import { BackcutSet } from "../../element.js" */
 /** @import { FilmMark, FullPlay } from "../../load.js" */
-
-const WORDS = {
-  none: "Not tied yet: the film starts with the set. Move the film alone to an instant you know, and mark it.",
-  at: (/** @type {number} */ film) => `Film ${film.toFixed(2)} s`,
-  go: (/** @type {number} */ t) => `${t.toFixed(2)} s`,
-  remove: "Remove",
-};
+/** @import { Say } from "../../../pkg/words/say.js" */
 
 export class Marks {
   #host;
+  #say;
   #play = /** @type {FullPlay | undefined} */ (undefined);
   /** Of the set with that name at that address. */
   #edited = { set: "", marks: /** @type {readonly FilmMark[]} */ ([]) };
   #changed;
   #list = make("ul", { class: "film-marks" });
-  #none = make("p", { class: "fine" }, WORDS.none);
+  #none = make("p", { class: "fine" });
   node = make("div", {}, this.#none, this.#list);
 
-  /** @param {BackcutSet} host @param {() => void} changed */
-  constructor(host, changed) {
+  /** @param {BackcutSet} host @param {Say} say @param {() => void} changed */
+  constructor(host, say, changed) {
     this.#host = host;
+    this.#say = say;
+    this.#none.append(say.filmUntied);
     this.#changed = changed;
   }
 
@@ -73,16 +70,13 @@ export class Marks {
       this.#play?.untieFilm(index);
       this.#edit();
     };
+    const say = this.#say;
     return make(
       "li",
       {},
-      button({ class: "when" }, go, WORDS.go(t)),
-      make("div", {}, make("p", {}, text), make("p", { class: "fine" }, WORDS.at(film))),
-      button(
-        { class: "word", "aria-label": `${WORDS.remove} ${WORDS.go(t)}` },
-        remove,
-        WORDS.remove,
-      ),
+      button({ class: "when" }, go, say.instant({ time: t })),
+      make("div", {}, make("p", {}, text), make("p", { class: "fine" }, say.filmAt({ film }))),
+      button({ class: "word", "aria-label": say.removeMark({ time: t }) }, remove, say.remove),
     );
   }
 }

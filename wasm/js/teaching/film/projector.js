@@ -66,6 +66,13 @@ export class Projector {
     return this.video.readyState > 0;
   }
 
+  /** How long it is, seconds; of one that does not say, as long as it is known to be. */
+  get length() {
+    const { duration, seekable } = this.video;
+    if (Number.isFinite(duration)) return duration;
+    return seekable.length > 0 ? seekable.end(seekable.length - 1) : 0;
+  }
+
   /** The film's instant, seconds. */
   get time() {
     return this.#sought ?? this.video.currentTime;

@@ -18,7 +18,7 @@ export class Stage {
   #pair = make("div", { class: "pair" });
   #moved;
 
-  /** @param {BackcutSet} host @param {Commands} ask @param {HTMLVideoElement} video @param {() => void} moved it stands elsewhere */
+  /** @param {BackcutSet} host @param {Commands} ask @param {HTMLVideoElement} video @param {(place: Place) => void} moved it stands elsewhere */
   constructor(host, ask, video, moved) {
     this.#host = host;
     this.#ask = ask;
@@ -45,7 +45,7 @@ export class Stage {
 
   close() {
     if (this.place === "away") this.#back();
-    if (!this.#pair.isConnected) return;
+    if (!this.#pair.parentNode) return;
     const court = this.#pair.querySelector(".court");
     if (court) this.#pair.before(court);
     this.#pair.remove();
@@ -74,7 +74,7 @@ export class Stage {
     this.#pair.dataset.film = place;
     // The default width is for one picture.
     this.#host.classList.toggle("with-film", place === "beside");
-    this.#moved();
+    this.#moved(place);
     this.#ask.layout();
   }
 }
