@@ -19,7 +19,7 @@ const RANKS: &[(u32, &[&str])] = &[
     (5, &["timing"]),
     (6, &["timeline"]),
     (7, &["defence"]),
-    (8, &["looks", "branch"]),
+    (8, &["looks", "branch", "film"]),
     (9, &["choice"]),
     (10, &["findings", "strip", "card"]),
     (11, &["words"]),

@@ -64,6 +64,8 @@ pub mod court;
 pub mod defence;
 pub mod document;
 pub mod fault;
+#[cfg(feature = "authoring")]
+pub mod film;
 pub mod findings;
 pub mod flight;
 pub mod guard;

@@ -2,6 +2,8 @@
 
 #[cfg(feature = "authoring")]
 mod cards;
+#[cfg(feature = "authoring")]
+mod film;
 
 use crate::athlete::Level;
 #[cfg(feature = "authoring")]

@@ -5,6 +5,7 @@ import assert from "node:assert/strict";
 import { readdirSync } from "node:fs";
 import { after, before, test } from "node:test";
 import { launch } from "puppeteer-core";
+import { clip } from "./clip.mjs";
 import { SET, executable, refined, start } from "./page.mjs";
 
 const SETS = readdirSync(new URL("../../web-demo/sets/", import.meta.url)).filter((name) =>
@@ -171,4 +172,40 @@ test("every demo set moves as in Chromium, to the last bit", async (t) => {
   const [here, there] = [await page.evaluate(bits, SETS), await opened.page.evaluate(bits, SETS)];
   assert.ok(SETS.length >= 8);
   assert.deepEqual(here, there);
+});
+
+test("a film plays with its set, never a picture apart", async (t) => {
+  const opened = await chromium.open();
+  t.after(() => opened.page.close());
+  chromium.server.answers["/film.webm"] = {
+    type: "video/webm",
+    body: await clip(opened.page, 8),
+  };
+  const { page, problems } = await open(t, "/set.json");
+  await refined(page);
+  await page.evaluate(() => (document.querySelector("backcut-set").film = "/film.webm"));
+  await press(page, "Film");
+  await page.waitForFunction(() => {
+    const video = document.querySelector("backcut-set").shadowRoot.querySelector("video");
+    return video?.readyState >= 2 && !video.seeking;
+  });
+  const apart = await page.evaluate(async () => {
+    const set = document.querySelector("backcut-set");
+    const video = set.shadowRoot.querySelector("video");
+    const apart = [];
+    const next = (_, { mediaTime }) => {
+      requestAnimationFrame(() => {
+        if (!set.paused) apart.push(Math.abs(set.currentTime - mediaTime));
+      });
+      video.requestVideoFrameCallback(next);
+    };
+    video.requestVideoFrameCallback(next);
+    const ended = new Promise((done) => set.addEventListener("ended", done, { once: true }));
+    await set.play();
+    await ended;
+    return apart;
+  });
+  assert.ok(apart.length >= 20, `${apart.length} pictures`);
+  assert.ok(Math.max(...apart) < 1 / 30, `${Math.max(...apart)} s apart`);
+  assert.deepEqual(problems, []);
 });

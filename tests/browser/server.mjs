@@ -39,7 +39,8 @@ export async function serve(answers = {}, folder = root) {
       };
       // A film that cannot be had in parts cannot be sought in.
       const [, from, to] = /^bytes=(\d+)-(\d*)$/.exec(request.headers.range ?? "") ?? [];
-      if (from === undefined) return response.writeHead(own?.status ?? 200, headers).end(body);
+      if (from === undefined || own?.status)
+        return response.writeHead(own?.status ?? 200, headers).end(body);
       const last = Math.min(Number(to || Infinity), body.length - 1);
       const range = { "content-range": `bytes ${from}-${last}/${body.length}` };
       response.writeHead(206, { ...headers, ...range }).end(body.subarray(Number(from), last + 1));

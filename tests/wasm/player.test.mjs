@@ -162,3 +162,22 @@ test("stepwise it opens on the last picture of beat one and cuts from beat to be
   assert.deepEqual(pictures, [3.999, 6.999, 10, 3.999]);
   assert.equal(player.paused, true);
 });
+
+test("what leads tells the time while it plays, else the own clock goes on", () => {
+  const { player, told } = playing();
+  let film = 2;
+  player.lead = () => film;
+  player.advance(1);
+  assert.equal(player.time, 0, "it stands until it is played");
+  player.play();
+  player.advance(1);
+  assert.equal(player.time, 2);
+  player.advance(1);
+  assert.equal(player.time, 2, "it waits for what leads");
+  film = undefined;
+  player.advance(0.5);
+  assert.equal(player.time, 2.5);
+  film = 10;
+  player.advance(0.1);
+  assert.deepEqual([player.ended, told.at(-1)], [true, "ended"]);
+});

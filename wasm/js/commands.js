@@ -36,6 +36,8 @@ import { english, learn } from "./words.js";
  * @property {(on: boolean) => void} scrub
  * @property {() => Promise<void>} goFull goes on with the full module, if that comes
  * @property {() => void} reopen opens the set anew, where what decides the line changed
+ * @property {() => void} layout lays all out anew, for another width of the court
+ * @property {(clock: () => number | undefined) => void} lead has that tell the time while it plays; where it does not, the reader's own clock does
  * @property {(act: () => void) => void} attempt asks the module; a trap shows as a fault
  * @property {(event: Event) => void} key does what a key asks for
  * @property {Event[]} pressed keys that nobody knew of yet: what they do comes after the first picture
@@ -114,6 +116,10 @@ export function commandsOf(
     timing: () => {
       reader().timing = !reader().timing;
       judge();
+    },
+    layout: () => paint(() => reader().layout()),
+    lead: (clock) => {
+      player.lead = clock;
     },
     help() {},
     pressed: [],

@@ -69,7 +69,7 @@ const HERE = new Set([ATTRIBUTE.src, ATTRIBUTE.sync]);
 /** What a link has already, since it holds the set as it is shown. @type {Set<string>} */
 const LINKED = new Set([ATTRIBUTE.court, ATTRIBUTE.level, ATTRIBUTE.mirrored]);
 /** What names a place as seen from this page. @type {Set<string>} */
-const ADDRESSES = new Set([ATTRIBUTE.poster, ATTRIBUTE.share]);
+const ADDRESSES = new Set([ATTRIBUTE.poster, ATTRIBUTE.film, ATTRIBUTE.share]);
 
 /** The script and the tag, for a page anywhere; the script by the hash that this site's file has. @param {OnPage} set */
 export async function tag(set) {

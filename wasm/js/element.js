@@ -45,6 +45,7 @@ const GRACE_MS = 50;
  * @attr {string} read - the read that is made: `2`, or `2.1` for the first one within it; `defended`
  *     leaves it to the defence
  * @attr {boolean} notes - what was found is flagged and listed
+ * @attr {string} film - address of a film of the set, which plays beside it when the reader wants that
  * @attr {string} sync - sets of the page with the same word share one clock
  * @attr {string} share - address of a page that opens links, in place of the package's frame page
  * @attr {string} keys - `no-characters` where letters, digits and marks shall be no keys

@@ -17,7 +17,6 @@ const CSS = `
 .choice .chevron { position: absolute; inset-inline-end: 10px; pointer-events: none; }
 .who[aria-pressed="true"] { background: linear-gradient(currentColor, currentColor) bottom center / calc(100% - 12px) 4px no-repeat; }
 [data-narrow] .choice { justify-content: flex-start; }
-@media (hover: hover) { .choice:hover { text-decoration: underline; text-underline-offset: 3px; } }
 
 .sharing { padding-block: 10px 2px; border-block-end: 1px solid var(--_rule); font-size: 15px; }
 .ways { display: flex; flex-wrap: wrap; column-gap: 18px; }
@@ -71,6 +70,13 @@ td small { color: var(--_soft); }
 .row .cell.word { flex: none; padding-inline: 14px; }
 [data-narrow] .words { flex-wrap: wrap; gap: 0 12px; padding-inline: 8px; }
 .words .narrow-only { place-content: center; align-items: center; }
+/* What a pointer or an open strip shows. */
+@media (hover: hover) { button:hover, .choice:hover { text-decoration: underline; text-underline-offset: 3px; } }
+.stepper button:active .chevron { stroke-width: 3; }
+.strip { cursor: ew-resize; }
+.close-up { cursor: zoom-in; }
+.close-up[data-large] { cursor: zoom-out; }
+.fold[aria-expanded="true"] .chevron { transform: scaleY(-1); }
 /* Too narrow for words between the chevrons: they stand above, and what is left goes to the next line. */
 .row.wide-only { flex-wrap: wrap; }
 .controls { container-type: inline-size; }

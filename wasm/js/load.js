@@ -106,12 +106,22 @@ import { learn } from "./words.js";
  */
 
 /**
+ * Ties an instant of the set to one of a film; seconds.
+ *
+ * @typedef {object} FilmMark
+ * @property {number} t of the set
+ * @property {number} film of the film
+ * @property {string} text what happens, and how late it was filmed
+ */
+
+/**
  * A set that is open in the full module. Its lists come over as plain objects.
  *
- * @typedef {Omit<FullSet, "looks" | "findings" | "outcome" | "reads" | "decided" | "answer" | "card"> & {
+ * @typedef {Omit<FullSet, "looks" | "findings" | "outcome" | "reads" | "decided" | "answer" | "card" | "filmMarks"> & {
  *   readonly looks: Look[],
  *   readonly findings: Finding[],
  *   readonly reads: ReadLine[],
+ *   readonly filmMarks: FilmMark[],
  *   outcome(coverage: string): Look[],
  *   decided(coverage: string): Decided,
  *   answer(coverage: string): Answer,

@@ -28,6 +28,8 @@ export const ATTRIBUTE = /** @type {const} */ ({
   read: "read",
   /** What was found is flagged and listed. */
   notes: "notes",
+  /** Address of a film of the set, for when the reader wants it beside. */
+  film: "film",
   /** Sets of the page with the same word share one clock. */
   sync: "sync",
   /** Address of a page that opens links; without it, the frame page of the package. */

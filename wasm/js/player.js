@@ -23,6 +23,8 @@ export class Player {
   loop = false;
   /** Cuts from beat to beat and never moves by itself. */
   stepwise = false;
+  /** Tells the time while it plays, where that is not the reader's clock. @type {() => number | undefined} */
+  lead = () => undefined;
 
   #emit;
   #starts = /** @type {readonly number[]} */ ([0]);
@@ -167,7 +169,7 @@ export class Player {
    */
   advance(seconds) {
     if (this.#paused || !this.ready) return;
-    this.#time += seconds * this.#rate;
+    this.#time = this.lead() ?? this.#time + seconds * this.#rate;
     if (this.#time >= this.#duration) {
       if (this.loop && this.#duration > 0) {
         this.#time %= this.#duration;

@@ -53,6 +53,9 @@ const NARROW = 600;
 /** Room over the key, CSS pixels; the style has it too. */
 const ABOVE_KEY = 10;
 
+/** What the style lets a node have, CSS pixels; NaN where it says nothing. @param {Element} node @param {"maxWidth" | "maxHeight"} side */
+const most = (node, side) => parseFloat(getComputedStyle(node)[side]);
+
 export class Reader {
   follow = 0;
   full = false;
@@ -263,7 +266,7 @@ export class Reader {
 
   /** Height of the window, from the style: what is left while a phone shows its own bars. */
   #tall() {
-    return parseFloat(getComputedStyle(this.#heading.node).maxHeight) || innerHeight;
+    return most(this.#heading.node, "maxHeight") || innerHeight;
   }
 
   /** Lays the controls as on a phone, or not. @param {boolean} narrow */
@@ -279,18 +282,20 @@ export class Reader {
   /** Folds what the window has no room for. @param {boolean} narrow */
   #fold(narrow) {
     const play = this.#play;
-    let fitted = { key: narrow, strip: narrow, court: this.#width };
+    // Something may stand beside it.
+    const width = Math.min(this.#width, most(this.#court.node, "maxWidth") || this.#width);
+    let fitted = { key: narrow, strip: narrow, court: width };
     if (play) {
       const strip = (/** @type {boolean} */ folded) =>
         play.stripGeometry(this.#width, this.follow, folded)[4] ?? 0;
       // What judging adds may reach below the window: it is read, not watched.
       const below = this.#extras ? [this.#extras.nodes.below] : [];
       const parts = [this.#court.node, this.#strip.node, this.#key.node, ...below];
-      fitted = fit(this.#width, narrow, {
+      fitted = fit(width, narrow, {
         // Heights are told in whole pixels; their rest may add up to one.
         room: this.#room - 1,
         rest: parts.reduce((rest, part) => rest - part.offsetHeight, this.node.offsetHeight),
-        court: play.courtHeight(this.#width),
+        court: play.courtHeight(width),
         strip: strip(false),
         folded: strip(true),
         key: play.keyHeight(this.#width) + ABOVE_KEY,

@@ -51,8 +51,8 @@ header { max-block-size: var(--backcut-room, 100svh); }
 .court { position: relative; margin-inline: auto; aspect-ratio: 15.8 / 9.8; touch-action: pan-y pinch-zoom; }
 .court > [role] { block-size: 100%; }
 .court canvas, .strip canvas, .marks canvas { position: absolute; inset: 0 auto auto 0; display: block; }
-.close-up { position: absolute; cursor: zoom-in; }
-.close-up[data-large] { inset: 0 !important; inline-size: auto !important; block-size: auto !important; cursor: zoom-out; }
+.close-up { position: absolute; }
+.close-up[data-large] { inset: 0 !important; inline-size: auto !important; block-size: auto !important; }
 slot, [data-state="loading"] ::slotted(:not(:first-child)) { display: none; }
 [data-poster]:not([data-state="open"]) slot { display: block; }
 [data-poster]:not([data-state="open"]) .court { display: none; }
@@ -65,7 +65,7 @@ slot, [data-state="loading"] ::slotted(:not(:first-child)) { display: none; }
 .captions p[hidden] { display: block !important; visibility: hidden; }
 [data-wordless][data-state="open"] .captions { display: none; }
 
-.strip { position: relative; block-size: 198px; touch-action: pan-y; cursor: ew-resize;
+.strip { position: relative; block-size: 198px; touch-action: pan-y;
   user-select: none; -webkit-user-select: none; direction: ltr; }
 .playhead { position: absolute; inset: 25px auto auto 0; inline-size: 2px; background: var(--_ink); pointer-events: none; }
 .tab { position: absolute; inset: 0 auto auto 0; inline-size: 60px; block-size: 21px; border-radius: 2px;
@@ -94,7 +94,6 @@ a { color: inherit; text-underline-offset: 3px; }
   inset: 11px auto 11px 0; inline-size: 1px; background: var(--_rule); }
 .play + .cell::before { content: none !important; }
 .stepper button { display: grid; place-items: center; align-self: stretch; min-inline-size: 44px; }
-.stepper button:active .chevron { stroke-width: 3; }
 .word { display: inline-grid; place-content: center; justify-items: center; min-block-size: 44px; min-inline-size: 44px; padding-inline: 6px; }
 .word[data-word]::after { content: attr(data-word); block-size: 0; overflow: hidden; font-weight: 700; visibility: hidden; }
 .word[aria-pressed="true"] { font-weight: 700; }
@@ -103,8 +102,6 @@ header .word { min-block-size: 28px; padding: 0; background-size: 100% 4px !impo
 .fold { display: inline-grid; grid-auto-flow: column; align-items: center; gap: 6px; font-size: 14px; padding-inline-end: 0;
   margin-block: -12px; white-space: nowrap; }
 .count { white-space: nowrap; }
-.fold[aria-expanded="true"] .chevron { transform: scaleY(-1); }
-@media (hover: hover) { button:hover { text-decoration: underline; text-underline-offset: 3px; } }
 
 .controls:has(+ .key) { margin-block-end: 45px; }
 .key { padding-block-start: 10px; }

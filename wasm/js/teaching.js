@@ -2,4 +2,5 @@
 
 export { teaching as words } from "../pkg/words/teaching.js";
 export { Roles } from "./teaching/roles.js";
+export { Film } from "./teaching/film.js";
 export { teachingStyles } from "./teaching/styles.js";

@@ -13,6 +13,8 @@ extern crate alloc;
 
 mod canvas;
 mod fault;
+#[cfg(feature = "full")]
+mod film;
 mod frame;
 #[cfg(feature = "full")]
 mod full;

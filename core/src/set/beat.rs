@@ -84,10 +84,19 @@ pub struct SlowStretch {
 }
 
 /// One mark that ties an instant of the set to one of a film.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FilmMark {
     /// Seconds of the set.
     pub t: f64,
     /// Seconds of the film.
     pub film: f64,
+}
+
+impl FilmMark {
+    /// Latest instant of a set that can be marked, seconds.
+    pub const LATEST: i32 = 60;
+    /// Latest instant of a film that can be marked, seconds: over a day of it.
+    pub const LATEST_OF_FILM: i32 = 100_000;
+    /// How many marks a set may have.
+    pub const MOST: usize = 50;
 }

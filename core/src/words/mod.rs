@@ -8,6 +8,8 @@ mod action;
 #[cfg(feature = "authoring")]
 mod card;
 mod caution;
+#[cfg(feature = "authoring")]
+mod film;
 mod finding;
 mod instant;
 mod look;
@@ -26,6 +28,8 @@ pub use action::{action, kind};
 #[cfg(feature = "authoring")]
 pub use card::{CardWords, StepWords, card, cards};
 pub use caution::{cautions, cautions_for};
+#[cfg(feature = "authoring")]
+pub use film::{film_difference, not_tied};
 pub use finding::{cure, finding};
 pub use instant::describe;
 pub use look::{chance, coverage, guarded, look, open, openness};

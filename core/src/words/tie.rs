@@ -1,7 +1,7 @@
 //! Written ties as the end of a sentence: "as 3 passes 5".
 
 use super::{count, names, phrases};
-use crate::set::{Action, Edge, Set, Tie, TieRelation};
+use crate::set::{Action, ActionId, Edge, Mark, Set, Tie, TieRelation};
 use crate::voice::Voice;
 use crate::voice::messages::tie as m;
 use alloc::string::String;
@@ -34,13 +34,30 @@ pub(super) fn clause(set: &Set, action: &Action, voice: Voice) -> String {
 }
 
 fn event(set: &Set, tie: &Tie, form: &str, voice: Voice) -> Option<String> {
-    let theirs = set.action(tie.to)?;
+    let mark = Mark {
+        edge: tie.edge,
+        of: tie.of,
+        t: 0.0,
+    };
+    happening(set, tie.to, mark, form, voice)
+}
+
+/// An instant of an action as something that happens; whom a pass-by or a cue is about, where that
+/// is not said, is the first.
+pub(super) fn happening(
+    set: &Set,
+    action: ActionId,
+    mark: Mark,
+    form: &str,
+    voice: Voice,
+) -> Option<String> {
+    let theirs = set.action(action)?;
     let who = names(theirs.who.iter().copied(), voice);
     // A pass-by is by somebody; a catch is somebody else's.
-    let other = tie
+    let other = mark
         .of
         .or_else(|| theirs.off.first().map(|o| o.who))
-        .filter(|_| matches!(tie.edge, Edge::PassBy | Edge::Cue))
+        .filter(|_| matches!(mark.edge, Edge::PassBy | Edge::Cue))
         .or(theirs.receiver())
         .map(|p| names([p], voice))
         .unwrap_or_default();
@@ -49,5 +66,5 @@ fn event(set: &Set, tie: &Tie, form: &str, voice: Voice) -> Option<String> {
         ("count", &count(theirs.who.len())),
         ("other", &other),
     ];
-    Some(voice.form(phrases::event(tie.edge, theirs.verb), form, &parts))
+    Some(voice.form(phrases::event(mark.edge, theirs.verb), form, &parts))
 }

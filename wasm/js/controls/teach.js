@@ -34,6 +34,12 @@ const MODES = [
     beside: true,
     make: ({ Roles }, host, ask) => new Roles(host, ask),
   },
+  {
+    name: "film",
+    word: (say) => say.film,
+    beside: false,
+    make: ({ Film }, host, ask) => new Film(host, ask),
+  },
 ];
 
 export class Teach {

@@ -161,3 +161,32 @@ role-cards = Role cards
 print = Print
 cards-of = Cards of
 card-of = Card of { $player }
+
+## A film of the reader's own
+
+film = Film
+pick-film = Pick a film
+another-film = Another film
+picture-in-picture = Picture in picture
+side-by-side = Side by side
+sound = Sound
+film-alone = Move the film alone
+mark-this = Mark this
+film-frame-back = Film: previous frame
+film-frame-on = Film: next frame
+film-time = { NUMBER($film, minimumFractionDigits: 2, maximumFractionDigits: 2) } of { NUMBER($length, minimumFractionDigits: 1, maximumFractionDigits: 1) } s
+film-at = Film { NUMBER($film, minimumFractionDigits: 2, maximumFractionDigits: 2) } s
+film-stays = The film stays on this device. Nothing is uploaded.
+film-apart = The set stands at { NUMBER($time, minimumFractionDigits: 2, maximumFractionDigits: 2) } s. Bring the film to the same instant, then mark it.
+film-tied = { NUMBER($time, minimumFractionDigits: 2, maximumFractionDigits: 2) } s of the set is { NUMBER($film, minimumFractionDigits: 2, maximumFractionDigits: 2) } s of the film.
+film-untied = Not tied yet: the film starts with the set. Move the film alone to an instant you know, and mark it.
+film-ended = The film ends here. Play goes on with the set alone.
+film-unplayable = The browser cannot play this film. MP4 and WebM are the surest.
+film-absent = The film of this page did not come, or the browser cannot play it.
+film-refused = This page’s policy keeps out films of your own. Whoever runs it can allow them: media-src has to name the scheme blob.
+remove = Remove
+remove-mark = Remove { NUMBER($time, minimumFractionDigits: 2, maximumFractionDigits: 2) } s
+copy-marked = Copy set file with the marks
+marks-copied = The set file is copied, with the marks in it.
+marks-by-hand = The browser lets nothing be copied here. Copy the set file by hand:
+marked-file = Set file

@@ -161,3 +161,32 @@ role-cards = Fichas de función
 print = Imprimir
 cards-of = Fichas de
 card-of = Ficha del { $player }
+
+## A film of the reader's own
+
+film = Vídeo
+pick-film = Elegir un vídeo
+another-film = Otro vídeo
+picture-in-picture = Imagen en imagen
+side-by-side = Uno al lado del otro
+sound = Sonido
+film-alone = Mover solo el vídeo
+mark-this = Marcar aquí
+film-frame-back = Vídeo: imagen anterior
+film-frame-on = Vídeo: imagen siguiente
+film-time = { NUMBER($film, minimumFractionDigits: 2, maximumFractionDigits: 2) } de { NUMBER($length, minimumFractionDigits: 1, maximumFractionDigits: 1) }{"\u00A0"}s
+film-at = Vídeo { NUMBER($film, minimumFractionDigits: 2, maximumFractionDigits: 2) }{"\u00A0"}s
+film-stays = El vídeo se queda en este dispositivo. No se sube nada.
+film-apart = La jugada está en { NUMBER($time, minimumFractionDigits: 2, maximumFractionDigits: 2) }{"\u00A0"}s. Lleva el vídeo al mismo instante y márcalo.
+film-tied = { NUMBER($time, minimumFractionDigits: 2, maximumFractionDigits: 2) }{"\u00A0"}s de la jugada son { NUMBER($film, minimumFractionDigits: 2, maximumFractionDigits: 2) }{"\u00A0"}s del vídeo.
+film-untied = Sin marcas todavía: el vídeo empieza con la jugada. Mueve solo el vídeo hasta un instante que conozcas y márcalo.
+film-ended = El vídeo acaba aquí. Si sigues, la jugada continúa sola.
+film-unplayable = El navegador no puede reproducir este vídeo. MP4 y WebM son lo más seguro.
+film-absent = El vídeo de esta página no ha llegado, o el navegador no puede reproducirlo.
+film-refused = Las normas de esta página no dejan entrar vídeos tuyos. Quien la lleva puede permitirlos: media-src tiene que nombrar el esquema blob.
+remove = Quitar
+remove-mark = Quitar { NUMBER($time, minimumFractionDigits: 2, maximumFractionDigits: 2) }{"\u00A0"}s
+copy-marked = Copiar archivo con las marcas
+marks-copied = Archivo copiado, con las marcas.
+marks-by-hand = El navegador no deja copiar nada aquí. Copia el archivo a mano:
+marked-file = Archivo de la jugada

@@ -3,6 +3,7 @@
 use super::action::{ACTION, EDGE, LEVEL, PARAGRAPH, PLACE, PLAYERS, SIDE, TITLE};
 use super::{Choice, Shape, Table, field, needed};
 use crate::document::words::Words;
+use crate::set::FilmMark;
 
 const BEAT: Table = Table {
     what: "a beat",
@@ -165,8 +166,16 @@ const SLOW: Table = Table {
 const FILM: Table = Table {
     what: "a film mark",
     fields: &[
-        needed("t", Shape::Seconds(0, 60), "Seconds of the set."),
-        needed("film", Shape::Number(0, 100_000), "Seconds of the film."),
+        needed(
+            "t",
+            Shape::Seconds(0, FilmMark::LATEST),
+            "Seconds of the set.",
+        ),
+        needed(
+            "film",
+            Shape::Number(0, FilmMark::LATEST_OF_FILM),
+            "Seconds of the film.",
+        ),
     ],
 };
 
@@ -214,7 +223,7 @@ pub(in crate::document) const SET: Table = Table {
         ),
         field(
             "film",
-            Shape::List(&Shape::Object(&FILM), 0, 50),
+            Shape::List(&Shape::Object(&FILM), 0, FilmMark::MOST),
             "Marks that tie the set to a film.",
         ),
     ],

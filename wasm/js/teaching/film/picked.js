@@ -1,0 +1,54 @@
+/**
+ * Where a film comes from: an address, or a file that the reader picks, which goes nowhere. The
+ * address that stands for such a file is a `blob:`, and a page's policy may not have that.
+ */
+
+export class Picked {
+  /** Whether the page's policy kept out the file that was picked. */
+  refused = false;
+  #video;
+  #own = "";
+
+  /** @param {HTMLVideoElement} video */
+  constructor(video) {
+    this.#video = video;
+  }
+
+  /** Listens for what the page's policy refuses, until `signal`. @param {() => void} refused @param {AbortSignal} signal */
+  listen(refused, signal) {
+    const heard = (
+      /** @type {SecurityPolicyViolationEvent} */ { blockedURI, effectiveDirective },
+    ) => {
+      const own = effectiveDirective === "media-src" && blockedURI.startsWith("blob");
+      if (!own || !this.#own) return;
+      this.refused = true;
+      refused();
+    };
+    document.addEventListener("securitypolicyviolation", heard, { signal });
+  }
+
+  /** @param {string} address */
+  load(address) {
+    this.#forget();
+    this.#video.src = address;
+  }
+
+  /** @param {File} file */
+  pick(file) {
+    this.#forget();
+    try {
+      // Needs no address, so no policy refuses it; not every browser can.
+      this.#video.srcObject = file;
+    } catch {
+      this.#own = URL.createObjectURL(file);
+      this.#video.src = this.#own;
+    }
+  }
+
+  #forget() {
+    this.#video.srcObject = null;
+    if (this.#own) URL.revokeObjectURL(this.#own);
+    this.#own = "";
+    this.refused = false;
+  }
+}
