@@ -2,6 +2,7 @@
 
 use crate::Failure;
 use crate::args::{Overrides, Source};
+use crate::reads;
 use backcut::fault::{Faults, Place};
 use backcut::findings::{Finding, Settings, Severity, check_reads, together};
 use backcut::play::{Branched, Play};
@@ -79,6 +80,7 @@ pub(crate) fn run(
             .iter()
             .map(|(name, result)| Told {
                 findings: result.as_ref().map(told_findings).unwrap_or_default(),
+                reads: result.as_ref().map(told_branches).unwrap_or_default(),
                 ..to_json(Some(name), result.as_ref().err().unwrap_or(&none))
             })
             .collect();
@@ -192,8 +194,24 @@ fn write_findings(out: &mut dyn Write, name: &str, judged: &Judged) -> io::Resul
 }
 
 fn told_findings(judged: &Judged) -> Vec<ToldFinding> {
-    let told = |(play, read, finding): (&Play, Option<String>, &Finding)| ToldFinding {
-        read,
+    judged
+        .findings
+        .iter()
+        .map(|f| told(&judged.play, f))
+        .collect()
+}
+
+fn told_branches(judged: &Judged) -> Vec<ToldBranch> {
+    let branches = judged.branches.iter().map(|b| ToldBranch {
+        read: reads::path(&b.path),
+        title: words::line(judged.play.set(), &b.path, judged.play.voice()),
+        findings: b.findings.iter().map(|f| told(&b.play, f)).collect(),
+    });
+    branches.collect()
+}
+
+fn told(play: &Play, finding: &Finding) -> ToldFinding {
+    ToldFinding {
         code: finding.code(),
         severity: finding.severity.name(),
         t: finding.t,
@@ -206,8 +224,7 @@ fn told_findings(judged: &Judged) -> Vec<ToldFinding> {
         coverage: finding.coverage.map(Coverage::name),
         text: play.finding(finding),
         cure: play.cure(finding),
-    };
-    judged.all().map(told).collect()
+    }
 }
 
 /// One line a fault, led by `file:line:column` as editors and terminals follow it.
@@ -254,12 +271,21 @@ pub(crate) struct Told<'a> {
     /// How many more there are.
     more: usize,
     findings: Vec<ToldFinding>,
+    /// What is found in each branch, from its fork on.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    reads: Vec<ToldBranch>,
+}
+
+#[derive(Serialize)]
+struct ToldBranch {
+    /// As `--read` has it.
+    read: String,
+    title: String,
+    findings: Vec<ToldFinding>,
 }
 
 #[derive(Serialize)]
 struct ToldFinding {
-    /// The read in whose branch it is found; null: in what is drawn.
-    read: Option<String>,
     code: &'static str,
     severity: &'static str,
     /// Seconds.
@@ -310,5 +336,6 @@ pub(crate) fn to_json<'a>(file: Option<&'a str>, faults: &'a Faults) -> Told<'a>
         faults: list.collect(),
         more: faults.more,
         findings: Vec::new(),
+        reads: Vec::new(),
     }
 }

@@ -312,13 +312,51 @@ fn the_looks_stand_in_a_row_a_coverage_and_a_column_a_chance() {
 
     let text = words(&run("looks sets/turnstile.json").stdout);
     assert!(text.contains("3 shot at"), "{text}");
+    // One for what is drawn, one for the reads.
     assert_eq!(
         text.lines().filter(|l| l.starts_with("chase")).count(),
-        1,
+        2,
         "{text}"
     );
     let one = words(&run("looks sets/turnstile.json --coverage under").stdout);
     assert!(one.contains("\nunder") && !one.contains("\nchase"), "{one}");
+}
+
+#[test]
+fn the_reads_are_held_against_each_coverage() {
+    let text = words(&run("looks sets/gangway.json").stdout);
+    assert!(
+        text.contains("If they top-lock: X2 denies the first elbow."),
+        "{text}"
+    );
+    assert!(text.contains("If they chase: as drawn."), "{text}");
+    let table = json(&run("looks sets/gangway.json --json --coverage under").stdout);
+    let row = &table["reads"][0];
+    assert_eq!(
+        (&row["coverage"], &row["line"]),
+        (&"under".into(), &"1".into())
+    );
+    assert_eq!(row["asked"].as_array().unwrap().len(), 2);
+    // Neither a set without reads nor a branch has anything to decide.
+    for line in [
+        "looks sets/fogbank.json",
+        "looks sets/gangway.json --read 1",
+    ] {
+        let text = words(&run(line).stdout);
+        assert!(!text.contains("Which read"), "{text}");
+    }
+}
+
+#[test]
+fn each_branch_is_checked_by_the_title_of_its_read() {
+    let told = json(&run("check --json sets/turnstile.json").stdout);
+    let reads = told["files"][0]["reads"].as_array().unwrap();
+    assert_eq!(reads.len(), 3);
+    let found = reads[2]["findings"].as_array().unwrap();
+    assert!(!found.is_empty());
+    let title = reads[2]["title"].as_str().unwrap();
+    let text = words(&run("check sets/turnstile.json").stdout);
+    assert!(text.contains(&format!(" {title}: ")), "{text}");
 }
 
 #[test]
