@@ -26,7 +26,7 @@
 //!
 //! [`document`] reads a file into a [`set`]; [`choreography`] lays it on a [`court`]; [`timing`]
 //! schedules it with the laws of [`motion`] and [`flight`]; a [`timeline`] answers for any instant.
-//! On that stand [`defence`] and [`looks`], [`findings`], [`words`], [`strip`] and [`scene`], which
+//! On that stand [`defence`] and [`looks`], reads with [`branch`] and [`choice`], [`findings`], [`words`], [`strip`] and [`scene`], which
 //! [`svg`] paints. [`play`] is the facade over all of them.
 //!
 //! # Frame
@@ -44,8 +44,8 @@
 //!
 //! # What it does not do
 //!
-//! Full court, rebounds, fouls as facts (a call is the referee's), shooting percentages. Reads are
-//! played by [`play::Play::branch`]; whether the defence would trigger them is not evaluated yet.
+//! Full court, rebounds, fouls as facts (a call is the referee's), shooting percentages. Calls and
+//! reads are likely, never certain: five real defenders choose.
 #![no_std]
 #![forbid(unsafe_code)]
 extern crate alloc;

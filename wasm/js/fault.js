@@ -48,8 +48,7 @@ export class SetError extends Error {
     if (!Array.isArray(thrown)) return new SetError((say) => say.noStart, [], 0, thrown);
     const list = /** @type {Fault[] & { more?: number }} */ (thrown);
     const [first] = list;
-    // The reader of set files says what it finds in English.
-    const told = (/** @type {Say} */ say) => (first ? sentence(english, first) : say.fileWrong);
+    const told = (/** @type {Say} */ say) => (first ? sentence(say, first) : say.fileWrong);
     return new SetError(told, [...list], list.more ?? 0);
   }
 }

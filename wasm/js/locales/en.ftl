@@ -60,7 +60,7 @@ all = all
 follow-all = Follow all
 follow-everybody = Follow all
 follow-player = Follow { $player }
-follow-several = Follow some
+follow-several = Follow several
 
 ## Against a defence
 
