@@ -105,6 +105,9 @@ test("it seeks to the very instant, and tells so in order", async (t) => {
 
 test("keys act with the focus inside", async (t) => {
   const { page } = await open(t);
+  await page.waitForFunction(() =>
+    document.querySelector("backcut-set").shadowRoot.querySelector(".sheet"),
+  );
   await page.keyboard.press("End");
   assert.equal(await property(page, "currentTime"), 0);
   await page.evaluate(() =>

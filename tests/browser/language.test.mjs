@@ -223,6 +223,15 @@ test("a fault is told in Spanish, and told anew when the page turns", async (t) 
   assert.equal(message, "The set file did not come: 404.", "a program is told in English");
 });
 
+test("what is wrong with a file is told in English, and marked as that", async (t) => {
+  const body = within("es", '<backcut-set src="/wrong.json"></backcut-set>');
+  const { page } = await open(t, { body, wait: false });
+  const what = page.getByRole("alert").getByText("elbwo");
+  await what.waitFor();
+  assert.equal(await what.getAttribute("lang"), "en");
+  assert.equal(await page.getByText("y 1 más").isVisible(), true);
+});
+
 test("where there are no words for the page's language, ours are marked as English and the author's not", async (t) => {
   const { page } = await open(t, { body: within("de") });
   await refined(page);
@@ -333,6 +342,8 @@ function escaped(page) {
       NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT,
     );
     for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      // What is marked as English is meant to be.
+      if (node.parentElement?.closest("[lang=en]")) continue;
       // A letter on a key is the key's name.
       if (node instanceof Text)
         texts.push(node.parentElement?.localName === "kbd" && node.length === 1 ? "" : node.data);

@@ -41,6 +41,7 @@ test("scrubbing while it plays goes on playing from there", async (t) => {
 
 test("keys act with the focus inside, and only then", async (t) => {
   const { page } = await open(t);
+  await refined(page);
   await page.keyboard.press(".");
   assert.equal(await property(page, "currentTime"), 0);
   await page.getByRole("slider").focus();
@@ -69,6 +70,7 @@ test("keys act with the focus inside, and only then", async (t) => {
 
 test("up and down move the time in the strip, and leave the page alone elsewhere", async (t) => {
   const { page } = await open(t);
+  await refined(page);
   await page.getByRole("slider").focus();
   await page.keyboard.press("ArrowUp");
   assert.equal(await property(page, "currentTime"), 1);
@@ -81,6 +83,7 @@ test("up and down move the time in the strip, and leave the page alone elsewhere
 
 test("letters and marks act: play, captions, speed", async (t) => {
   const { page } = await open(t);
+  await refined(page);
   await page.getByRole("slider").focus();
   await page.keyboard.press("<");
   assert.equal(await property(page, "playbackRate"), 0.5);
@@ -93,6 +96,27 @@ test("letters and marks act: play, captions, speed", async (t) => {
   assert.equal(await page.locator(".captions").isVisible(), false);
   await page.keyboard.press("K");
   assert.equal(await property(page, "paused"), false);
+});
+
+test("a key that is pressed before what it does has come waits for that", async (t) => {
+  let come = () => {};
+  const coming = new Promise((resolve) => (come = resolve));
+  const { page } = await open(t, { body: "", wait: false });
+  await page.route("**/late-*.js", (route) => coming.then(() => route.continue()));
+  await page.evaluate(() => {
+    const set = document.createElement("backcut-set");
+    set.src = "/told.json";
+    document.querySelector("main").append(set);
+    return set.ready;
+  });
+  await page.getByRole("slider").focus();
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("Alt+ArrowRight");
+  await page.keyboard.press(".");
+  assert.equal(await property(page, "currentTime"), 0);
+  come();
+  await page.waitForFunction(() => document.querySelector("backcut-set").currentTime > 1);
+  assert.ok(Math.abs((await property(page, "currentTime")) - 31 / 30) < 1e-9);
 });
 
 test("what is typed into a field inside stays there", async (t) => {
@@ -111,6 +135,8 @@ test("what is typed into a field inside stays there", async (t) => {
   assert.equal(await name.inputValue(), "fk 1,.c?");
   come();
   await page.evaluate(() => document.querySelector("backcut-set").ready);
+  await page.getByRole("slider").focus();
+  await refined(page);
   assert.equal(await property(page, "paused"), true);
 });
 
@@ -209,6 +235,7 @@ test("while it plays nothing is read out, and the slider knows the time when it 
 
 test("space on a button presses that button and nothing else", async (t) => {
   const { page } = await open(t);
+  await refined(page);
   await page.getByRole("button", { name: "Half", exact: true }).focus();
   await page.keyboard.press(" ");
   assert.equal(await property(page, "playbackRate"), 0.5);
@@ -220,6 +247,7 @@ test("a page may leave out the controls by a style, and keys and methods still a
   const policy =
     "default-src 'self'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self' 'unsafe-inline'";
   const { page } = await open(t, { head, policy });
+  await refined(page);
   assert.equal(await page.getByRole("button", { name: "Play", exact: true }).count(), 0);
   assert.ok((await page.locator("backcut-set canvas").first().boundingBox()).height > 300);
   await page.getByRole("slider").focus();
@@ -231,6 +259,7 @@ test("a page may leave out the controls by a style, and keys and methods still a
 
 test("keys with a modifier are the browser's", async (t) => {
   const { page } = await open(t);
+  await refined(page);
   await page.getByRole("slider").focus();
   await page.keyboard.press("Alt+ArrowRight");
   assert.equal(await property(page, "currentTime"), 0);

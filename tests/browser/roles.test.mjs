@@ -116,7 +116,7 @@ test("on a phone they stand under More, one below the other", async (t) => {
   assert.deepEqual(await cards.locator("header b").allTextContents(), ["2", "5"]);
   const list = page.getByRole("combobox", { name: "Follow" });
   const chosen = list.locator("option:checked");
-  assert.equal(await chosen.textContent(), "Follow several");
+  assert.equal(await chosen.textContent(), "Follow some");
   await list.selectOption("Follow 3");
   assert.deepEqual(await cards.locator("header b").allTextContents(), ["3"]);
   const wide = await page.evaluate(() => document.documentElement.scrollWidth);

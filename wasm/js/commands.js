@@ -40,7 +40,7 @@ import { english, learn } from "./words.js";
  * @property {(clock: () => number | undefined) => void} lead has that tell the time while it plays; where it does not, the reader's own clock does
  * @property {(act: () => void) => void} attempt asks the module; a trap shows as a fault
  * @property {(event: Event) => void} key does what a key asks for
- * @property {Event[]} pressed keys that nobody knew of yet: what they do comes after the first picture
+ * @property {[Event, EventTarget | undefined][]} pressed keys and where, of which nobody knew yet: what they do comes after the first picture
  * @property {() => void} help lists the keys; the list comes after the first picture
  * @property {() => void} timing shows what holds the set up, or no longer
  */
@@ -124,7 +124,7 @@ export function commandsOf(
     help() {},
     pressed: [],
     key(event) {
-      this.pressed.push(event);
+      this.pressed.push([event, event.composedPath()[0]]);
     },
     async hear() {
       if (!isInSpanish(element)) return;

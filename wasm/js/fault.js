@@ -48,7 +48,8 @@ export class SetError extends Error {
     if (!Array.isArray(thrown)) return new SetError((say) => say.noStart, [], 0, thrown);
     const list = /** @type {Fault[] & { more?: number }} */ (thrown);
     const [first] = list;
-    const told = (/** @type {Say} */ say) => (first ? sentence(say, first) : say.fileWrong);
+    // The reader of set files says what it finds in English.
+    const told = (/** @type {Say} */ say) => (first ? sentence(english, first) : say.fileWrong);
     return new SetError(told, [...list], list.more ?? 0);
   }
 }

@@ -50,12 +50,10 @@ export function acts(key, host) {
   return Object.hasOwn(KEYS, key) && (named || host.getAttribute(ATTRIBUTE.keys) !== NO_CHARACTERS);
 }
 
-/** Does what the key asks for. @param {Event} event @param {Commands} ask @param {Element} host */
-export function onKey(event, ask, host) {
+/** Does what the key asks for. @param {Event} event @param {Commands} ask @param {Element} host @param {EventTarget} [target] where it was pressed, if that is over */
+export function onKey(event, ask, host, target = event.composedPath()[0]) {
   if (!(event instanceof KeyboardEvent) || event.defaultPrevented) return;
   if (event.altKey || event.ctrlKey || event.metaKey) return;
-  // One that waited is on no path any more.
-  const target = event.composedPath()[0] ?? host.shadowRoot?.activeElement;
   if (!(target instanceof HTMLElement) || target.isContentEditable || target.matches(KEEPS)) return;
   const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
   if (!acts(key, host) || (key === " " && target.matches("button,summary"))) return;

@@ -231,11 +231,7 @@ export class Reader {
   fail(module, error, address) {
     this.#use(module);
     this.#hold(undefined);
-    this.#fault.show(
-      error.told(this.#ask.say),
-      Math.max(0, error.faults.length + error.more - 1),
-      address,
-    );
+    this.#fault.show(error, address);
     this.node.dataset.state = "fault";
     this.#width = 0;
     this.#bleach();

@@ -112,7 +112,7 @@ header .word { min-block-size: 28px; padding: 0; background-size: 100% 4px !impo
 .fault { display: none; padding-block: 14px 4px; }
 .fault p { margin-block-start: 6px; font: 16.5px/1.35 var(--_serif); overflow-wrap: anywhere; }
 .fault p::first-letter { text-transform: uppercase; }
-.fault .more { color: var(--_soft); font: 14px/1.35 var(--_sans); }
+.fault .others { color: var(--_soft); font: 14px/1.35 var(--_sans); }
 [data-state="fault"] .fault { display: block; }
 [data-state="fault"] :is(header, .close-up, .beat, .strip, .controls, .key) { display: none; }
 

@@ -11,6 +11,7 @@ use crate::markup::{POSTER, dark, escape, fill};
 use crate::{Failure, card, draw, page, roles};
 use backcut::play::Play;
 use backcut::svg::Palette;
+use backcut::voice::{Units, Voice};
 use html::{carried, embed, index, role_cards, set_page, turn};
 use serde::Deserialize;
 use std::fs;
@@ -69,6 +70,7 @@ pub(crate) fn run(source: &Path, place: &Place<'_>, told: &mut dyn Write) -> Res
     let package = package();
     write_files(place, &pages, package.as_deref())?;
     write_pages(&site, place, &chapters, &pages, package.as_deref())?;
+    write_spanish(&site, out)?;
     let style = text(&site.join("style.css"))?;
     fs::write(out.join("style.css"), fill(&style, &[("dark", &dark())]))?;
     fs::write(out.join("cards.css"), roles::STYLE)?;
@@ -82,7 +84,7 @@ pub(crate) fn run(source: &Path, place: &Place<'_>, told: &mut dyn Write) -> Res
             "The package is not built: the pages show pictures that stand still."
         )?,
     }
-    writeln!(told, "{} pages in {}", 2 * pages.len() + 3, out.display())?;
+    writeln!(told, "{} pages in {}", 2 * pages.len() + 4, out.display())?;
     Ok(())
 }
 
@@ -187,6 +189,26 @@ fn write_pages(
         ..Head::of("A set by a link", "Plays the set that a link holds.")
     };
     layout.write(out, "open.html", &head, &text(&site.join("open.html"))?)
+}
+
+/// One set told in Spanish, on a page in Spanish.
+fn write_spanish(site: &Path, out: &Path) -> Result<(), Failure> {
+    let file = site.join("torniquete.json");
+    let mut page = Page {
+        chapter: String::new(),
+        file: "torniquete".to_owned(),
+        text: text(&file)?,
+        poster: 2,
+        play: Source::File(file).open(Overrides::default())?,
+        notes: String::new(),
+    };
+    page.play.speak(Voice::new("es", Units::default()));
+    fs::write(out.join("sets/torniquete.json"), &page.text)?;
+    let body = text(&site.join("torniquete.html"))?;
+    let body = fill(&body, &[("embed", &embed(&page)?)]);
+    let layout = Layout(text(&site.join("layout.html"))?);
+    let head = Head::of("Torniquete, en español", "A set of ours, told in Spanish.");
+    layout.write(out, "notes/torniquete.html", &head, &body)
 }
 
 /// What a page says of itself.

@@ -263,3 +263,20 @@ fn a_page_of_a_faulty_file_is_not_written() {
     let output = run(&["page"]);
     assert_eq!(output.status.code(), Some(2));
 }
+
+#[test]
+fn a_page_in_spanish_has_its_set_told_in_spanish() {
+    let site = Site::made("spanish");
+    let page = site.text("notes/torniquete.html");
+    assert!(page.contains("lang=\"es\""));
+    assert!(page.contains("src=\"../sets/torniquete.json\""));
+    let (_, beats) = page.split_once("<ol>").unwrap();
+    let (beats, _) = beats.split_once("</ol>").unwrap();
+    assert!(beats.contains("<strong>Por la puerta</strong> "));
+    // No author said it.
+    assert!(beats.contains("1 pasa a 2"), "{beats}");
+    assert!(site.text("index.html").contains("notes/torniquete.html"));
+    let told: Value = serde_json::from_str(&site.text("sets/torniquete.json")).unwrap();
+    let english: Value = serde_json::from_str(&site.text("sets/turnstile.json")).unwrap();
+    assert_eq!(told["players"], english["players"], "it is the same set");
+}

@@ -1,10 +1,10 @@
 //! Bodies from above: shoulders, and a nose that shows where the chest points.
 
-#[cfg(feature = "authoring")]
-use super::TextStyle;
 use super::shape::{Draw, beside, disc, ellipse, lines, push_lines, sans};
 use super::view::Camera;
 use super::{Anchor, Item, Role};
+#[cfg(feature = "authoring")]
+use super::{Area, TextStyle};
 use crate::athlete::Limits;
 use crate::math::{Point, push_decimal};
 use crate::set::PlayerId;
@@ -103,8 +103,9 @@ impl Body {
         );
     }
 
-    /// The one who is looked at, where bodies are too small to hold a number: that stands over them.
-    pub(super) fn draw_named(&self, who: PlayerId, out: &mut Vec<Item>) {
+    /// The one who is looked at, where bodies are too small to hold a number: that stands behind the
+    /// back, within `area`; the ball is in front.
+    pub(super) fn draw_named(&self, who: PlayerId, area: Area, out: &mut Vec<Item>) {
         let shape = ellipse(self.middle, self.wide, self.deep, self.facing);
         out.stroke(shape.clone(), Role::Paper, 3.0);
         out.fill(shape, Role::Ink);
@@ -113,13 +114,13 @@ impl Body {
             halo: Some(Role::Paper),
             ..sans(size, true, Anchor::Middle)
         };
-        let over = self.middle.y - self.wide - 3.0;
-        let at = if over < size {
-            self.middle.y + self.wide + size
-        } else {
-            over
-        };
-        out.text(Point::new(self.middle.x, at), digit(who), Role::Ink, style);
+        let room = 0.5 * size;
+        let behind = self.at(0.0, -(self.deep + 0.8 * size));
+        let at = Point::new(
+            behind.x.max(room).min(area.width - room),
+            behind.y.max(room).min(area.height - room) + 0.36 * size,
+        );
+        out.text(at, digit(who), Role::Ink, style);
     }
 }
 

@@ -57,7 +57,7 @@ pub fn part(staged: &Staged<'_>, who: PlayerId, view: &View) -> Scene {
         };
         let body = Body::of(&state, staged.timeline.limits(player), &trails.camera);
         if player == who {
-            body.draw_named(player, out);
+            body.draw_named(player, trails.camera.area, out);
         } else {
             body.draw_dimmed(player, out);
         }

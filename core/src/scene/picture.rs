@@ -83,10 +83,6 @@ fn add_movers(
         camera: view.camera(court),
     };
     people(&trails, verdict, t, out);
-    #[cfg(feature = "authoring")]
-    if view.show_trails {
-        instants::draw(&trails, t, out);
-    }
     if let Some(verdict) = verdict {
         verdict.marks(&stage(&trails, t), out);
     }
@@ -115,6 +111,11 @@ pub(super) fn people(
 ) {
     if trails.view.show_trails {
         trails.at(t, out);
+        // Under the bodies: who stands on a mark is read first.
+        #[cfg(feature = "authoring")]
+        if !trails.camera.true_scale {
+            instants::draw(trails, t, out);
+        }
     }
     if let Some(verdict) = verdict {
         verdict.defenders(&stage(trails, t), out);

@@ -2,6 +2,7 @@
 
 import { make } from "../build.js";
 
+/** @import { SetError } from "../fault.js" */
 /** @import { Say } from "../../pkg/words/say.js" */
 
 export class FaultNote {
@@ -14,17 +15,18 @@ export class FaultNote {
   }
 
   /**
-   * @param {string} first the first thing that is wrong
-   * @param {number} more how many more there are
+   * @param {SetError} error
    * @param {string} address of the set file, or nothing; a link is no file that could be looked into
    */
-  show(first, more, address) {
+  show(error, address) {
+    const { length } = error.faults;
+    const more = length + error.more - 1;
     const say = this.#say;
     const file = address && !address.includes("#");
     this.node.replaceChildren(
       make("h3", {}, say.noSet),
-      make("p", {}, first),
-      ...(more > 0 ? [make("p", { class: "more" }, say.moreFaults({ count: more }))] : []),
+      make("p", length > 0 ? { lang: "en" } : {}, error.told(say)),
+      ...(more > 0 ? [make("p", { class: "others" }, say.moreFaults({ count: more }))] : []),
       ...(file ? [make("p", {}, make("a", { href: address }, say.openFile))] : []),
     );
   }

@@ -105,7 +105,7 @@ export class Keys {
     this.narrow = opener("word narrow-only");
     ask.help = () => this.open();
     ask.key = (event) => onKey(event, ask, host);
-    for (const event of ask.pressed.splice(0)) ask.key(event);
+    for (const [event, target] of ask.pressed.splice(0)) onKey(event, ask, host, target);
   }
 
   /** Opens it; once closed, the focus is where it was. */

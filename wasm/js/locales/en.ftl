@@ -60,7 +60,7 @@ all = all
 follow-all = Follow all
 follow-everybody = Follow all
 follow-player = Follow { $player }
-follow-several = Follow several
+follow-several = Follow some
 
 ## Against a defence
 

@@ -60,7 +60,7 @@ all = equipo
 follow-all = Equipo
 follow-everybody = Seguir a todo el equipo
 follow-player = Seguir al { $player }
-follow-several = Seguir a varios
+follow-several = Seguir varios
 
 ## Against a defence
 

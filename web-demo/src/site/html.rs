@@ -8,6 +8,7 @@ use crate::markup::{POSTER, beats, escape, fill};
 use crate::roles;
 use backcut::play::Play;
 use backcut::set::Set;
+use backcut::voice::Language;
 use backcut::words;
 
 pub(super) fn index(chapters: &[Chapter], pages: &[Page]) -> String {
@@ -159,10 +160,14 @@ pub(super) fn embed(page: &Page) -> Result<String, Failure> {
     Ok(format!(
         "<backcut-set src=\"{{{{root}}}}sets/{file}.json\" share=\"{{{{root}}}}open.html\">\n{}\n<div class=\"words\">\n\
          <p><strong>{}</strong></p>\n{}\n\
-         <p><a href=\"{{{{root}}}}sets/{file}.json\">The set file</a></p>\n</div>\n</backcut-set>",
+         <p><a href=\"{{{{root}}}}sets/{file}.json\">{}</a></p>\n</div>\n</backcut-set>",
         markup::poster(&page.play, Moment::Beat(page.poster))?,
         escape(&page.play.set().title),
         beats(&page.play),
+        match page.play.voice().language() {
+            Language::Spanish => "El archivo de la jugada",
+            Language::English => "The set file",
+        },
     ))
 }
 
