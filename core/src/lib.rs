@@ -75,6 +75,8 @@ pub mod math;
 pub mod motion;
 pub mod path;
 pub mod play;
+#[cfg(feature = "authoring")]
+pub mod quiz;
 pub mod scene;
 pub mod set;
 pub mod strip;

@@ -4,6 +4,8 @@
 mod cards;
 #[cfg(feature = "authoring")]
 mod film;
+#[cfg(feature = "authoring")]
+mod quiz;
 
 use crate::athlete::Level;
 #[cfg(feature = "authoring")]

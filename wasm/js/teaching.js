@@ -3,4 +3,5 @@
 export { teaching as words } from "../pkg/words/teaching.js";
 export { Roles } from "./teaching/roles.js";
 export { Film } from "./teaching/film.js";
+export { Quiz } from "./teaching/quiz.js";
 export { teachingStyles } from "./teaching/styles.js";

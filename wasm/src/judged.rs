@@ -1,13 +1,14 @@
 //! What is known of an open set beyond itself; the build for the first frame knows nothing.
 
-use backcut::scene::Verdict;
+use backcut::scene::{Verdict, View};
 
 #[cfg(feature = "full")]
 pub(crate) use full::Judged;
 
 #[cfg(feature = "full")]
 mod full {
-    use super::Verdict;
+    use super::{Verdict, View};
+    use crate::quiz::Quiz;
     use alloc::vec::Vec;
     use backcut::defence::Defence;
     use backcut::findings::{Finding, Search, together};
@@ -28,6 +29,8 @@ mod full {
         pub(crate) against: Option<Search>,
         pub(crate) findings: Vec<Finding>,
         pub(crate) flags: Vec<Flag>,
+        /// What is asked.
+        pub(crate) quiz: Quiz,
     }
 
     impl Judged {
@@ -42,6 +45,11 @@ mod full {
                 search.map_or_else(Vec::new, |s| s.found().to_vec())
             };
             self.findings = together(found(&self.own), found(&self.against));
+        }
+
+        /// What the court shows while something is asked.
+        pub(crate) fn view(&self, view: View) -> View {
+            self.quiz.view(view)
         }
 
         pub(crate) fn verdict(&self) -> Option<Verdict<'_>> {
@@ -64,6 +72,10 @@ pub(crate) struct Judged {}
 impl Judged {
     pub(crate) fn holds_up(&self) -> bool {
         false
+    }
+
+    pub(crate) fn view(&self, view: View) -> View {
+        view
     }
 
     pub(crate) fn verdict(&self) -> Option<Verdict<'_>> {

@@ -23,6 +23,8 @@ mod judged;
 mod link;
 mod play;
 #[cfg(feature = "full")]
+mod quiz;
+#[cfg(feature = "full")]
 mod reads;
 #[cfg(feature = "full")]
 mod roles;

@@ -307,12 +307,12 @@ impl Play {
         }
     }
 
-    fn view(&self, width: f64, follow: u8) -> View {
-        View {
+    pub(crate) fn view(&self, width: f64, follow: u8) -> View {
+        self.judged.view(View {
             follow: mask(follow),
             look_at: self.look_at,
             ..self.core.view(width)
-        }
+        })
     }
 }
 

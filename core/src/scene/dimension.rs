@@ -8,6 +8,7 @@ use crate::defence::Defence;
 use crate::looks::Look;
 use crate::math::{BezPath, Point, Vec2, direction, distance};
 use crate::words;
+use alloc::string::String;
 use alloc::vec::Vec;
 
 /// How far beside the measured line it may lie, pixels, nearest first.
@@ -39,11 +40,23 @@ pub(super) fn look(
         stage.camera.px(look.at),
         stage.camera.px(Point::new(d.x, d.y)),
     );
+    let text = words::distance(look.separation, stage.set.court, stage.voice);
+    between(a, b, text, stage, bodies, out);
+}
+
+/// The distance between two places of the picture, beside the line from one to the other.
+pub(super) fn between(
+    a: Point,
+    b: Point,
+    text: String,
+    stage: &Stage<'_>,
+    bodies: &[Point],
+    out: &mut Vec<Item>,
+) {
     // On the same spot there is nothing to measure.
     let Some(along) = direction(b - a) else {
         return;
     };
-    let text = words::distance(look.separation, stage.set.court, stage.voice);
     let across = Vec2::new(-along.y, along.x);
     let wide = text_width(&text, SIZE, true);
     let layouts = OFFSETS.map(|off| {

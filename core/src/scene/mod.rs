@@ -13,6 +13,8 @@ pub(crate) mod fixture;
 #[cfg(feature = "authoring")]
 mod fork;
 #[cfg(feature = "authoring")]
+mod guess;
+#[cfg(feature = "authoring")]
 mod instants;
 mod item;
 mod key;

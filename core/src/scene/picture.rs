@@ -1,6 +1,8 @@
 //! Whole pictures: who is where at an instant, or what a beat will do.
 
 #[cfg(feature = "authoring")]
+use super::guess;
+#[cfg(feature = "authoring")]
 use super::instants;
 use super::mover::Body;
 use super::trail::Trails;
@@ -86,6 +88,8 @@ fn add_movers(
     if let Some(verdict) = verdict {
         verdict.marks(&stage(&trails, t), out);
     }
+    #[cfg(feature = "authoring")]
+    guess::draw(&stage(&trails, t), out);
     let beat = timeline.beat_at(t);
     if let Some(close) = close::close_up(timeline, set, court, view, beat) {
         close::draw(&trails, court, verdict, &close, t, out);
@@ -96,6 +100,7 @@ fn stage<'a>(trails: &'a Trails<'_>, t: f64) -> Stage<'a> {
     Stage {
         timeline: trails.timeline,
         set: trails.set,
+        view: trails.view,
         camera: &trails.camera,
         t,
         voice: trails.view.voice,
@@ -135,7 +140,7 @@ fn bodies(trails: &Trails<'_>, t: f64, out: &mut Vec<Item>) {
     for followed in [false, true] {
         for who in PlayerId::ALL {
             if view.follows(who) == followed
-                && let Some(state) = timeline.player(who, t)
+                && let Some(state) = timeline.player(who, view.seen_at(who, t))
             {
                 Body::of(&state, timeline.limits(who), camera).draw(who, followed, out);
             }

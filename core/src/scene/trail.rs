@@ -38,6 +38,7 @@ impl Trails<'_> {
     /// One trail a player, the latest, and what comes next.
     pub(super) fn at(&self, t: f64, out: &mut Vec<Item>) {
         for who in PlayerId::ALL {
+            let t = self.view.seen_at(who, t);
             let [now, next] = self.about(who, t);
             if let Some((index, action)) = now {
                 self.now(index, action, t, out);
@@ -108,9 +109,10 @@ impl Trails<'_> {
         } else {
             faint
         };
+        let hidden = self.hides(action);
         if let Some(way) = self.way(index, action) {
             let ran = self.ran(index, action, &way, t);
-            if ran < way.length() - 0.5 {
+            if ran < way.length() - 0.5 && !hidden {
                 // Whole in the fainter pen first: so dashes and waves of both parts are in step.
                 self.line(action.verb, &way, way.length(), faint, out);
                 self.head(action, &way, faint, out);
@@ -120,10 +122,15 @@ impl Trails<'_> {
                 start_ring(way.at(0.0).0, faint.role, out);
             }
         }
-        self.handoff(action, pen.role, out);
+        if !hidden {
+            self.handoff(action, pen.role, out);
+        }
     }
 
     fn coming(&self, index: usize, action: &TimedAction, out: &mut Vec<Item>) {
+        if self.hides(action) {
+            return;
+        }
         let faint = self.pens(action.who).1;
         if let Some(way) = self.way(index, action) {
             self.line(action.verb, &way, way.length(), faint, out);
@@ -131,6 +138,23 @@ impl Trails<'_> {
             self.head(action, &way, faint, out);
         }
         self.handoff(action, faint.role, out);
+    }
+
+    /// Whether what is to come of an action would tell what a question asks for.
+    #[cfg(feature = "authoring")]
+    fn hides(&self, action: &TimedAction) -> bool {
+        let hidden = &self.view.hidden;
+        let gives = matches!(action.verb, Verb::Pass | Verb::Handoff | Verb::Shot);
+        let to = self.set.action(action.id).and_then(Action::receiver);
+        hidden.hides(action.who)
+            || gives && (hidden.ball || to.is_some_and(|who| hidden.hides(who)))
+    }
+
+    /// Questions are asked by the larger module.
+    #[cfg(not(feature = "authoring"))]
+    #[allow(clippy::unused_self, reason = "the other build has something to hide")]
+    fn hides(&self, _: &TimedAction) -> bool {
+        false
     }
 
     /// The pens for what was run and for what is faint.

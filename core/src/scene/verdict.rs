@@ -3,7 +3,7 @@
 use super::dimension;
 use super::mover::Body;
 use super::shape::{Draw, disc, lines, sans};
-use super::view::Camera;
+use super::view::{Camera, View};
 use super::{Anchor, Item, Role};
 use crate::defence::Defence;
 use crate::findings::{Finding, Severity};
@@ -106,6 +106,7 @@ fn polygon(middle: Point, corners: u8, r: f64, turn: f64) -> BezPath {
 pub(super) struct Stage<'a> {
     pub(super) timeline: &'a Timeline,
     pub(super) set: &'a Set,
+    pub(super) view: &'a View,
     pub(super) camera: &'a Camera,
     pub(super) t: f64,
     pub(super) voice: Voice,
@@ -116,7 +117,8 @@ impl Verdict<'_> {
     pub(super) fn defenders(&self, stage: &Stage<'_>, out: &mut Vec<Item>) {
         let Some(defence) = self.defence else { return };
         for who in PlayerId::ALL {
-            let Some(d) = defence.state(who, stage.t) else {
+            let state = defence.state(who, stage.t);
+            let Some(d) = state.filter(|_| !stage.view.hides_defender(who)) else {
                 continue;
             };
             let state = MoverState {
@@ -133,7 +135,9 @@ impl Verdict<'_> {
     /// Looks and flags, over all bodies.
     pub(super) fn marks(&self, stage: &Stage<'_>, out: &mut Vec<Item>) {
         let bodies = self.bodies(stage);
-        if let Some(defence) = self.defence {
+        if let Some(defence) = self.defence
+            && stage.view.measures_looks()
+        {
             for look in self.looks.iter().filter(|l| l.is_on(stage.t)) {
                 dimension::look(look, defence, stage, &bodies, out);
             }
@@ -150,14 +154,21 @@ impl Verdict<'_> {
 
     /// Where everybody is drawn.
     fn bodies(&self, stage: &Stage<'_>) -> Vec<Point> {
-        let mut out = Vec::new();
+        let mut out = stage.attackers();
         for who in PlayerId::ALL {
-            let attacker = stage.timeline.player(who, stage.t);
-            out.extend(attacker.map(|m| stage.camera.px(Point::new(m.x, m.y))));
             let defender = self.defence.and_then(|d| d.state(who, stage.t));
             out.extend(defender.map(|d| stage.camera.px(Point::new(d.x, d.y))));
         }
         out
+    }
+}
+
+impl Stage<'_> {
+    /// Where the attackers are drawn.
+    pub(super) fn attackers(&self) -> Vec<Point> {
+        let at = PlayerId::ALL.into_iter();
+        let at = at.filter_map(|who| self.timeline.player(who, self.t));
+        at.map(|m| self.camera.px(m.at())).listed()
     }
 }
 

@@ -3,6 +3,8 @@
 use super::{Area, close};
 use crate::court::Court;
 use crate::math::{BezPath, PathEl, Point};
+#[cfg(feature = "authoring")]
+use crate::quiz::Hidden;
 use crate::set::PlayerId;
 use crate::timeline::Timeline;
 use crate::voice::Voice;
@@ -37,6 +39,12 @@ pub struct View {
     pub look_at: Option<Point>,
     /// How what is written in it is told.
     pub voice: Voice,
+    /// What a question leaves out.
+    #[cfg(feature = "authoring")]
+    pub hidden: Hidden,
+    /// Where an answer was, and where it should have been, metres: measured on the floor.
+    #[cfg(feature = "authoring")]
+    pub guess: Option<(Point, Point)>,
 }
 
 impl View {
@@ -53,6 +61,10 @@ impl View {
             inset: true,
             look_at: None,
             voice: Voice::default(),
+            #[cfg(feature = "authoring")]
+            hidden: Hidden::default(),
+            #[cfg(feature = "authoring")]
+            guess: None,
         }
     }
 
@@ -114,6 +126,60 @@ impl View {
     #[must_use]
     pub fn follows(&self, who: PlayerId) -> bool {
         self.follow.get(who.index()).copied().unwrap_or(false)
+    }
+
+    /// The instant at which a picture of `t` shows `who`, seconds.
+    #[cfg(feature = "authoring")]
+    pub(super) fn seen_at(&self, who: PlayerId, t: f64) -> f64 {
+        self.hidden.seen_at(who, t)
+    }
+
+    /// Questions are asked by the larger module.
+    #[cfg(not(feature = "authoring"))]
+    #[allow(clippy::unused_self, reason = "the other build has something to hide")]
+    pub(super) fn seen_at(&self, _: PlayerId, t: f64) -> f64 {
+        t
+    }
+
+    /// Whether a question asks where this defender is.
+    #[cfg(feature = "authoring")]
+    pub(super) fn hides_defender(&self, who: PlayerId) -> bool {
+        self.hidden.defender == Some(who)
+    }
+
+    /// Questions are asked by the larger module.
+    #[cfg(not(feature = "authoring"))]
+    #[allow(clippy::unused_self, reason = "the other build has something to hide")]
+    pub(super) fn hides_defender(&self, _: PlayerId) -> bool {
+        false
+    }
+
+    /// Whether looks are measured: beside an answer, another distance would be in the way.
+    #[cfg(feature = "authoring")]
+    pub(super) fn measures_looks(&self) -> bool {
+        self.guess.is_none() && self.hidden.defender.is_none()
+    }
+
+    /// Questions are asked by the larger module.
+    #[cfg(not(feature = "authoring"))]
+    #[allow(clippy::unused_self, reason = "the other build has something to hide")]
+    pub(super) fn measures_looks(&self) -> bool {
+        true
+    }
+
+    /// The floor under a place of the picture, metres.
+    #[cfg(feature = "authoring")]
+    #[must_use]
+    pub fn floor_at(&self, court: &Court, px: Point) -> Point {
+        let camera = self.camera(court);
+        ((px - camera.origin) / camera.scale).to_point()
+    }
+
+    /// Where a place on the floor lies in the picture, CSS pixels.
+    #[cfg(feature = "authoring")]
+    #[must_use]
+    pub fn px_at(&self, court: &Court, floor: Point) -> Point {
+        self.camera(court).px(floor)
     }
 
     pub(super) fn camera(&self, court: &Court) -> Camera {
@@ -195,6 +261,23 @@ mod tests {
         assert!((enlarged(760.0) - 28.0 / (0.52 * 760.0 / 15.8)).abs() < 1e-12);
         assert!((enlarged(358.0) - 1.8).abs() < 1e-12);
         assert!((enlarged(15.8 * 56.0) - 1.0).abs() < 1e-12);
+    }
+
+    #[cfg(feature = "authoring")]
+    #[test]
+    fn a_place_of_the_picture_is_the_floor_under_it() {
+        let court = Court::of(RuleSet::Fiba);
+        for look_at in [None, Some(Point::new(2.0, 3.0))] {
+            let view = View {
+                look_at,
+                ..View::new(390.0)
+            };
+            let floor = Point::new(-3.25, 4.5);
+            let back = view.floor_at(&court, view.px_at(&court, floor));
+            assert!(crate::math::distance(back, floor) < 1e-9);
+        }
+        let ring = View::new(790.0).px_at(&court, Point::ZERO);
+        assert!((ring.x - 395.0).abs() < 1e-9);
     }
 
     #[test]

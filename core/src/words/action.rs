@@ -38,6 +38,20 @@ pub fn action(set: &Set, timeline: Option<&Timeline>, id: ActionId, voice: Voice
     out
 }
 
+/// What is done, without its full stop: also of an action that stands in a read.
+#[cfg(feature = "authoring")]
+pub(super) fn deed(set: &Set, action: &Action, voice: Voice) -> String {
+    let teller = Teller {
+        set,
+        court: set.floor(),
+        action,
+        timed: None,
+        timeline: None,
+        voice,
+    };
+    teller.sentence()
+}
+
 /// What a kind of action is called: the trade's word, or a plain one where that carries a name.
 #[must_use]
 pub fn kind(kind: Kind, voice: Voice) -> String {

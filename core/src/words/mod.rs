@@ -17,6 +17,8 @@ mod measure;
 mod phrases;
 mod place;
 #[cfg(feature = "authoring")]
+mod quiz;
+#[cfg(feature = "authoring")]
 mod read;
 mod tale;
 #[cfg(test)]
@@ -34,6 +36,8 @@ pub use finding::{cure, finding};
 pub use instant::describe;
 pub use look::{chance, coverage, guarded, look, open, openness};
 pub use measure::distance;
+#[cfg(feature = "authoring")]
+pub use quiz::{choice, cross, question, reason, standing};
 #[cfg(feature = "authoring")]
 pub use read::{answer, condition, end, seen};
 pub use tale::{as_drawn, beat, beat_title, line, read_title, set};

@@ -5,8 +5,8 @@ import { importTeaching } from "../source.js";
 
 /** @import { BackcutSet } from "../element.js" */
 /** @import { FullPlay } from "../load.js" */
-/** @import { Commands, State } from "../reader.js" */
 /** @import { Say } from "../../pkg/words/say.js" */
+/** @import { Commands, State } from "../reader.js" */
 /** @typedef {typeof import("../teaching.js")} Teaching */
 
 /**
@@ -25,7 +25,7 @@ import { importTeaching } from "../source.js";
  * The modes: what makes each, and whether it goes on beside others. One that is not there has no
  * button.
  *
- * @type {readonly { name: string, word: (say: Say) => string, beside: boolean, make: (teaching: Teaching, host: BackcutSet, ask: Commands) => Mode }[]}
+ * @type {readonly { name: string, word: (say: Say) => string, beside: boolean, make: (teaching: Teaching, host: BackcutSet, ask: Commands, leave: () => void) => Mode }[]}
  */
 const MODES = [
   {
@@ -33,6 +33,12 @@ const MODES = [
     word: (say) => say.roles,
     beside: true,
     make: ({ Roles }, host, ask) => new Roles(host, ask),
+  },
+  {
+    name: "quiz",
+    word: (say) => say.quiz,
+    beside: false,
+    make: (teaching, host, ask, leave) => new teaching.Quiz(host, ask, leave),
   },
   {
     name: "film",
@@ -129,7 +135,7 @@ export class Teach {
   #make(kind, teaching) {
     const root = this.#host.shadowRoot;
     if (root) teaching.teachingStyles(root);
-    const mode = kind.make(teaching, this.#host, this.#ask);
+    const mode = kind.make(teaching, this.#host, this.#ask, () => this.#leave(kind.name));
     this.#made.set(kind.name, mode);
     this.#panels.append(mode.node);
     mode.take(this.#play);
@@ -143,6 +149,15 @@ export class Teach {
     if (!mode || mode.node.hidden) return;
     mode.node.hidden = true;
     mode.end();
+  }
+
+  /** A mode ends by itself: whoever was in it goes on from its button. @param {string} name */
+  #leave(name) {
+    this.#end(name);
+    this.#openers
+      .get(name)
+      ?.find((opener) => opener.offsetParent)
+      ?.focus();
   }
 
   /** @param {string} name @param {boolean} on */

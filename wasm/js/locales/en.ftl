@@ -190,3 +190,34 @@ copy-marked = Copy set file with the marks
 marks-copied = The set file is copied, with the marks in it.
 marks-by-hand = The browser lets nothing be copied here. Copy the set file by hand:
 marked-file = Set file
+
+## Quiz
+
+quiz = Quiz
+end-quiz = End the quiz
+question-of = Question { $question } of { $questions }
+points = { $points ->
+    [one] { $points } point
+   *[other] { $points } points
+  }
+points-so-far = { $points ->
+    [one] { $points } point, best { $best }
+   *[other] { $points } points, best { $best }
+  }
+answer-place = Tap the place on the court. Or move the cross with the arrow keys, a metre with Shift, and press Enter.
+answer-instant = Press Play and watch. Then press Now, tap the court or press Space at the right instant.
+answer-choice = Choose, then press Answer.
+now = Now
+answer = Answer
+next-question = Next question
+see-sum = See the sum
+see-again = See it again
+sum-of = { $points } of { $most } points
+best-kept = Your best of this set: { $points } points. Kept on this device only.
+best-yet = Your best of this set so far. Kept on this device only.
+not-kept = This page may not keep results on this device.
+another-round = Another round
+forget-results = Forget my results
+forgotten = Forgotten.
+nothing-to-ask = There is nothing to ask about this set.
+choose-defence = Choose a defence before the quiz, and it asks about the defenders too.

@@ -190,3 +190,34 @@ copy-marked = Copiar archivo con las marcas
 marks-copied = Archivo copiado, con las marcas.
 marks-by-hand = El navegador no deja copiar nada aquí. Copia el archivo a mano:
 marked-file = Archivo de la jugada
+
+## Quiz
+
+quiz = Preguntas
+end-quiz = Terminar las preguntas
+question-of = Pregunta { $question } de { $questions }
+points = { $points ->
+    [one] { $points } punto
+   *[other] { $points } puntos
+  }
+points-so-far = { $points ->
+    [one] { $points } punto, tu mejor resultado { $best }
+   *[other] { $points } puntos, tu mejor resultado { $best }
+  }
+answer-place = Toca el lugar en la pista. O mueve la cruz con las flechas, un metro con Mayús, y pulsa Intro.
+answer-instant = Pulsa Ver y mira. Luego pulsa Ahora, toca la pista o pulsa Espacio en el momento justo.
+answer-choice = Elige y pulsa Responder.
+now = Ahora
+answer = Responder
+next-question = Siguiente pregunta
+see-sum = Ver el resultado
+see-again = Verlo otra vez
+sum-of = { $points } de { $most } puntos
+best-kept = Tu mejor resultado con esta jugada: { $points } puntos. Se guarda solo en este dispositivo.
+best-yet = Es tu mejor resultado con esta jugada. Se guarda solo en este dispositivo.
+not-kept = Esta página no puede guardar resultados en este dispositivo.
+another-round = Otra ronda
+forget-results = Olvidar mis resultados
+forgotten = Olvidado.
+nothing-to-ask = No hay nada que preguntar sobre esta jugada.
+choose-defence = Elige una defensa antes de empezar y también se pregunta por los defensores.

@@ -43,6 +43,28 @@ const CSS = `
 .film .fine { color: var(--_soft); font-size: 13px; }
 .film textarea { inline-size: 100%; font: 12px/1.35 monospace; }
 @media print { .film, .film-view { display: none !important; } }
+/* Quiz: what would tell an answer goes, so the question stands under the court. */
+[data-quiz] :is(.words, .beat, .roles, .strip, .controls, .teach, .key, .judged, .sharing, .close-up) { display: none !important; }
+.aim { position: absolute; inset: 0; }
+.aim[data-on] { cursor: crosshair; }
+.aim .cross { position: absolute; inset: -12px auto auto -12px; inline-size: 24px; block-size: 24px; stroke: var(--_follow); stroke-width: 2.5; visibility: hidden; pointer-events: none; }
+.aim .cross[data-on] { visibility: visible; }
+.quiz { display: grid; gap: 8px; }
+.quiz .line > .word { margin-inline-start: auto; text-decoration: underline; text-underline-offset: 3px; }
+.quiz h3:focus { outline: none; }
+.quiz fieldset .play { margin-block-start: 8px; }
+.quiz .how { color: var(--_soft); font-size: 14px; }
+.quiz .reason { font: 16.5px/1.35 var(--_serif); }
+.quiz .reason strong { font: 700 15px var(--_sans); margin-inline-end: 6px; }
+.quiz fieldset { border: 0; margin: 0; padding: 0; min-inline-size: 0; }
+.quiz .choices { display: grid; }
+.quiz .choices[data-short] { grid-auto-flow: column; justify-content: start; gap: 8px; }
+.quiz label { display: flex; align-items: center; gap: 10px; min-block-size: 44px; min-inline-size: 52px; }
+.quiz input { inline-size: 22px; block-size: 22px; margin: 0; accent-color: var(--_ink); flex: none; }
+.quiz label[data-right] { font-weight: 700; text-decoration: underline 3px; text-underline-offset: 4px; }
+.quiz .acts { display: flex; flex-wrap: wrap; gap: 4px 18px; }
+.quiz :disabled.play { opacity: .5; }
+[data-narrow] .quiz { padding-inline: 2px; }
 `;
 
 let sheet = /** @type {CSSStyleSheet | undefined} */ (undefined);
