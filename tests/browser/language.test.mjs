@@ -153,6 +153,21 @@ test("it turns with the page's language, and stays where it is", async (t) => {
   assert.deepEqual(problems, []);
 });
 
+test("a mode that was on is ended when the page turns, and can be had in the other language", async (t) => {
+  const { page, problems } = await open(t, { body: within("en", demo("turnstile")) });
+  await refined(page);
+  const panels = page.locator(".teaching > :not([hidden], [role=alert])");
+  await button(page, "Film").first().click();
+  await panels.first().waitFor();
+  await turn(page, "es");
+  await button(page, "Ver").waitFor();
+  assert.equal(await panels.count(), 0);
+  await button(page, "Vídeo").first().click();
+  await page.getByRole("group", { name: "Vídeo" }).waitFor();
+  await page.getByText("El vídeo se queda en este dispositivo.").waitFor();
+  assert.deepEqual(problems, []);
+});
+
 test("two sets of one page may speak two languages, and one that is moved takes the other", async (t) => {
   const { page } = await open(t, { body: within("es") + within("en") });
   await refined(page);
@@ -415,6 +430,18 @@ test("no word of the page escapes the catalogue", async (t) => {
       if (await way.isVisible()) await way.click({ timeout: 3000 });
       assert.deepEqual(await escaped(page), []);
     }
+  }
+  // What teaches, each mode by its button.
+  await reach(820, demo("turnstile"));
+  await refined(page);
+  const modes = await page.locator(".teach button[aria-pressed]").all();
+  assert.ok(modes.length > 0);
+  for (const mode of modes) {
+    await mode.click();
+    await page.locator(".teaching > :not([hidden], [role=alert])").first().waitFor();
+    assert.deepEqual(await escaped(page), []);
+    // One of them hides the buttons while it is on.
+    await mode.evaluate((opener) => opener.click());
   }
   for (const src of ["/no.json", "/wrong.json", ""]) {
     await reach(390, `<backcut-set src="${src}"></backcut-set>`);

@@ -117,8 +117,13 @@ const CLASSES = new Set(
 const FOR_PROGRAMS =
   /^(glyph|shape|matchMedia|Error|TypeError|DOMException|.*\.(addEventListener|querySelector|querySelectorAll|matches|closest|warn))$/;
 
+/** Attributes that name elements, and keys as events name them. */
+const NAMES = ["class", "aria-describedby", "aria-labelledby"];
+const KEYS = ["Tab", "Escape", "Enter", "Home", "End"];
+
 /** Whether a text is made of words, which begin large, or of which there are several. */
 function isProse(text) {
+  if (KEYS.includes(text)) return false;
   if (text.trim().startsWith("<") || text.split(/\s+/).every((word) => CLASSES.has(word)))
     return false;
   return /^\s*\p{Lu}\p{Ll}+(\s|$)|\p{L}{2,} \p{L}+/u.test(text);
@@ -137,7 +142,7 @@ function isForPrograms(node, key) {
     case "BinaryExpression":
       return node.operator !== "+";
     case "Property":
-      return key === "key" || node.key.name === "class";
+      return key === "key" || NAMES.includes(node.key.name ?? node.key.value);
     default:
       return key === "source" || node.type === "ImportExpression";
   }
