@@ -110,3 +110,35 @@ test("an audit finds nothing while a read is shown", async (t) => {
   await page.getByRole("combobox", { name: "What if" }).waitFor();
   await audit(page);
 });
+
+test("as the defence plays, another defence may lead to another line", async (t) => {
+  const { page, problems } = await open(t, {
+    body: demo("gangway", 'read="defended" coverage="chase"'),
+  });
+  await page.waitForFunction(() => document.querySelector("backcut-set").looks);
+  const drawn = await property(page, "duration");
+  await page.evaluate(() => (document.querySelector("backcut-set").coverage = "top-lock"));
+  await left(page, drawn);
+  assert.equal(await property(page, "read"), "defended");
+  await page.evaluate(() => (document.querySelector("backcut-set").coverage = "chase"));
+  await shown(page, drawn);
+  assert.deepEqual(problems, []);
+});
+
+test("the table of all defences names the line that answers each, and shows it", async (t) => {
+  const { page } = await open(t, { body: demo("gangway", 'coverage="chase"') });
+  await page.waitForFunction(() => document.querySelector("backcut-set").looks);
+  const drawn = await property(page, "duration");
+  await page.getByText("Against every defence").click();
+  const answered = page
+    .getByRole("row", { name: /top-lock/i })
+    .getByRole("button")
+    .last();
+  await answered.waitFor();
+  assert.match(await answered.getAttribute("aria-label"), /^X2 denies the first elbow\./);
+  await answered.click();
+  await left(page, drawn);
+  assert.equal(await property(page, "coverage"), "top-lock");
+  assert.equal(await property(page, "read"), "2");
+  await audit(page);
+});

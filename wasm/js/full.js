@@ -10,6 +10,7 @@ import {
   paintEmptyCourt,
 } from "../pkg/full/backcut.js";
 import { languageAround } from "./around.js";
+import { DEFENDED } from "./names.js";
 import { show } from "./shown.js";
 
 /** @import { BackcutSet } from "./element.js" */
@@ -50,10 +51,12 @@ function opened(link) {
 }
 
 /** Opens a set file as `host` shows it, and takes the line of `read`; throws as the module does. @type {Module["Play"]["open"]} */
-function open(bytes, court, level, mirror, read, _coverage, host) {
+function open(bytes, court, level, mirror, read, coverage, host) {
   const play = Play.open(bytes, court ?? undefined, level ?? undefined, mirror);
   try {
-    play.takeRead(read);
+    // Without a defence there is nothing to answer.
+    const decided = read === DEFENDED && coverage ? play.decided(coverage).path : "";
+    play.takeRead(read === DEFENDED ? decided : read);
     play.speak(languageAround(host), UNITS.get(host.units));
     return /** @type {OpenSet} */ (/** @type {unknown} */ (play));
   } catch (reason) {

@@ -85,6 +85,9 @@ export const PART = /** @type {const} */ ({
 /** Speeds that there are buttons for; 1 is the speed of a game. */
 export const SPEEDS = /** @type {const} */ ([0.25, 0.5, 1]);
 
+/** What leaves the line to the defence, in the attribute `read`. */
+export const DEFENDED = "defended";
+
 /** One film frame, seconds. */
 export const FRAME = 1 / 30;
 

@@ -4,9 +4,10 @@
  */
 
 import { button, make } from "../build.js";
+import { ATTRIBUTE } from "../names.js";
 
 /** @import { BackcutSet } from "../element.js" */
-/** @import { FullPlay, Look } from "../load.js" */
+/** @import { Answer, FullPlay, Look } from "../load.js" */
 /** @import { Commands } from "../reader.js" */
 /** @import { Say } from "../../pkg/words/say.js" */
 
@@ -73,8 +74,10 @@ export class Outcomes {
       if (play !== this.#play) return;
       this.#ask.attempt(() => {
         const looks = play.outcome(name);
-        if (!this.#table.tHead) this.#table.prepend(head(this.#ask.say, looks));
+        if (!this.#table.tHead)
+          this.#table.prepend(head(this.#ask.say, looks, play.reads.length > 0));
         row.append(...looks.map((look) => this.#cell(name, look)));
+        if (play.reads.length > 0) row.append(this.#line(name, play.answer(name)));
       });
     }
   }
@@ -92,18 +95,37 @@ export class Outcomes {
     const { say } = this.#ask;
     const seconds = Math.max(0, open);
     const show = button({}, () => this.#see(coverage, t), say.open({ seconds }));
-    show.setAttribute("aria-label", say.openTold({ seconds, look: text }));
     show.title = text;
     show.style.setProperty("--open", String(Math.min(1, seconds * SECOND)));
-    if (lane !== undefined && lane < 0) show.append(make("small", {}, ` ${say.hand}`));
+    if (lane !== undefined && lane < 0) {
+      show.append(make("small", {}, ` ${say.hand}`));
+      // Who speaks to it says what is seen.
+      show.setAttribute("aria-label", `${show.textContent}: ${text}`);
+    } else show.setAttribute("aria-label", say.openTold({ seconds, look: text }));
     return make("td", {}, show);
+  }
+
+  /** The line that answers a coverage. @param {string} coverage @param {Answer} answer */
+  #line(coverage, { path, title, text }) {
+    const show = button({}, () => this.#take(coverage, path), title);
+    show.title = text;
+    show.setAttribute("aria-label", `${title}. ${text}`);
+    return make("td", {}, show);
+  }
+
+  /** Shows a line against a defence. @param {string} coverage @param {string} path */
+  #take(coverage, path) {
+    this.#host.coverage = coverage;
+    if (path) this.#host.read = path;
+    else this.#host.removeAttribute(ATTRIBUTE.read);
   }
 }
 
-/** @param {Say} say @param {readonly Look[]} looks */
-function head(say, looks) {
+/** @param {Say} say @param {readonly Look[]} looks @param {boolean} reads whether there are any */
+function head(say, looks, reads) {
   const cells = looks.map(({ title, t }) =>
     make("th", { scope: "col" }, title, make("small", {}, say.seconds({ time: t }))),
   );
+  if (reads) cells.push(make("th", { scope: "col" }, say.answeredBy));
   return make("thead", {}, make("tr", {}, make("td", {}), ...cells));
 }

@@ -1,15 +1,13 @@
 /** A choice of the line that is shown: as drawn, by a read, or as the defence plays. */
 
 import { button, make } from "../build.js";
+import { DEFENDED } from "../names.js";
 import { choice } from "./choice.js";
 
 /** @import { BackcutSet } from "../element.js" */
 /** @import { FullPlay, OpenSet } from "../load.js" */
 /** @import { Commands } from "../reader.js" */
 /** @import { Say } from "../../pkg/words/say.js" */
-
-/** What leaves the choice to the defence, in the attribute. */
-const DEFENDED = "defended";
 
 export class WhatIf {
   #host;

@@ -84,6 +84,7 @@ open-told = { NUMBER($seconds, minimumFractionDigits: 1, maximumFractionDigits: 
    *[other] { NUMBER($seconds, minimumFractionDigits: 1, maximumFractionDigits: 1) } seconds: { $look }
   }
 hand = hand
+answered-by = Answered by
 classes = From the instant of each look until a defender can contest it. “Hand” stands where a hand can get to the pass. Tight to wide open: by distance, in the classes of the NBA’s public shot dashboards.
 
 ## Keys

@@ -84,6 +84,7 @@ open-told = { NUMBER($seconds, minimumFractionDigits: 1, maximumFractionDigits: 
    *[other] { NUMBER($seconds, minimumFractionDigits: 1, maximumFractionDigits: 1) } segundos: { $look }
   }
 hand = mano
+answered-by = Respuesta
 classes = Desde el instante de cada ocasión hasta que un defensor puede puntearla. Pone «mano» donde una mano puede llegar al pase. De defensa muy cerca a muy libre: por distancia, según las clases de las tablas públicas de tiro de la NBA.
 
 ## Keys
