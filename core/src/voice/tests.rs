@@ -59,7 +59,7 @@ fn every_message_can_be_formed_in_every_language() {
         for (id, message) in messages::ALL {
             for told in formed(voice, *message) {
                 assert!(!told.is_empty(), "{id} {voice:?}");
-                assert!(!told.contains(['{', '}']), "{id} {voice:?}: {told}");
+                assert!(!told.contains("{$"), "{id} {voice:?}: {told}");
                 assert!(!told.contains(char::is_control), "{id} {voice:?}: {told}");
                 assert!(!told.contains("  "), "{id} {voice:?}: {told}");
                 assert!(!told.ends_with(' '), "{id} {voice:?}: {told}");
@@ -82,6 +82,8 @@ const SAME: [&str; 16] = [
     "measure.inches",
     "measure.feet-and-inches",
     "measure.half-metre",
+    "fault.then",
+    "fault.ids",
     "title.fiba",
     "title.nba",
     "title.wnba",
@@ -111,7 +113,8 @@ fn no_english_word_stands_in_spanish() {
     let spanish = Voice::new("es", Units::Courts);
     for (id, message) in messages::ALL {
         for told in formed(spanish, *message) {
-            let told = told.to_lowercase();
+            // What stands in quotes is a word of a set file.
+            let told: String = told.to_lowercase().split('"').step_by(2).collect();
             let mut words = told.split(|c: char| !c.is_alphabetic());
             let found = words.find(|w| ENGLISH_WORDS.contains(w));
             assert_eq!(found, None, "{id}: {told}");
