@@ -5,7 +5,6 @@ use crate::full::named;
 use crate::judged::Judged;
 use crate::play::Play;
 use alloc::borrow::ToOwned;
-use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use backcut::branch::Line;
@@ -38,8 +37,11 @@ impl Play {
     /// # Errors
     /// An array of faults where there is no such coverage.
     pub fn decided(&self, coverage: &str) -> Result<JsValue, JsValue> {
-        let coverage = named(coverage)?;
-        let decided = self.main().decided(coverage).map_err(|f| thrown(&f))?;
+        let coverage = named(coverage, self.core.voice())?;
+        let decided = self
+            .main()
+            .decided(coverage)
+            .map_err(|f| thrown(&f, self.core.voice()))?;
         let (own, voice) = (self.main().set(), self.main().voice());
         let asked = decided.asked.iter().map(|asked| {
             let object = Object::new();
@@ -62,9 +64,12 @@ impl Play {
     /// # Errors
     /// An array of faults where there is no such coverage.
     pub fn answer(&self, coverage: &str) -> Result<JsValue, JsValue> {
-        let coverage = named(coverage)?;
+        let coverage = named(coverage, self.core.voice())?;
         let main = self.main();
-        let answer = main.lines().map_err(|f| thrown(&f))?.answer(coverage);
+        let answer = main
+            .lines()
+            .map_err(|f| thrown(&f, self.core.voice()))?
+            .answer(coverage);
         let (own, voice) = (main.set(), main.voice());
         let line = |path: &[usize]| {
             let object = Object::new();

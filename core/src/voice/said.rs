@@ -2,13 +2,14 @@
 
 use super::Voice;
 use super::message::{Message, Text};
+use alloc::boxed::Box;
 use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt;
 
 /// A message with its parts, not yet in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Said(Inner);
+pub struct Said(Box<Inner>);
 
 #[derive(Clone, Debug, PartialEq, Eq)]
 enum Inner {
@@ -21,7 +22,7 @@ impl Said {
     /// In words.
     #[must_use]
     pub fn told(&self, voice: Voice) -> String {
-        match &self.0 {
+        match &*self.0 {
             Inner::Plain(text) => text.clone(),
             Inner::Filled(message, parts) => {
                 let told: Vec<(&str, String)> = parts
@@ -36,7 +37,7 @@ impl Said {
 
     /// With one more part.
     pub(crate) fn with(mut self, name: &'static str, part: impl Into<Self>) -> Self {
-        if let Inner::Filled(_, parts) = &mut self.0 {
+        if let Inner::Filled(_, parts) = &mut *self.0 {
             parts.push((name, part.into()));
         }
         self
@@ -52,25 +53,25 @@ impl fmt::Display for Said {
 
 impl Message {
     pub(crate) fn with(self, name: &'static str, part: impl Into<Said>) -> Said {
-        Said(Inner::Filled(self, Vec::new())).with(name, part)
+        Said(Box::new(Inner::Filled(self, Vec::new()))).with(name, part)
     }
 }
 
 impl From<Text> for Said {
     fn from(text: Text) -> Self {
-        Self(Inner::Filled(text.into(), Vec::new()))
+        Self(Box::new(Inner::Filled(text.into(), Vec::new())))
     }
 }
 
 /// What is no sentence: a name, a number, a word of the file.
 impl From<String> for Said {
     fn from(text: String) -> Self {
-        Self(Inner::Plain(text))
+        Self(Box::new(Inner::Plain(text)))
     }
 }
 
 impl From<&str> for Said {
     fn from(text: &str) -> Self {
-        Self(Inner::Plain(String::from(text)))
+        String::from(text).into()
     }
 }
