@@ -68,21 +68,14 @@ fn every_message_can_be_formed_in_every_language() {
     }
 }
 
-/// What is the same in both languages: signs, and words that Spanish coaches use as they are.
+/// What is the same in both languages: signs of units, and names.
 const SAME: &[&str] = &[
-    "action.said",
-    "action.way",
-    "action.pass-to",
     "card.title",
     "card.pass",
     "measure.metres",
     "measure.seconds",
     "measure.speed",
-    "measure.degrees",
-    "measure.inches",
-    "measure.feet-and-inches",
     "measure.half-metre",
-    "fault.then",
     "fault.ids",
     "title.fiba",
     "title.nba",
@@ -94,7 +87,12 @@ const SAME: &[&str] = &[
 fn nothing_is_left_untranslated() {
     let [english, spanish] = ["en", "es"].map(|tag| Voice::new(tag, Units::Courts));
     for (id, message) in messages::ALL {
-        let same = formed(english, *message)
+        let told = formed(english, *message);
+        // Parts and marks alone are nobody's words.
+        if !told.iter().any(|told| told.contains(char::is_alphabetic)) {
+            continue;
+        }
+        let same = told
             .iter()
             .zip(&formed(spanish, *message))
             .any(|(a, b)| a.replace('\u{a0}', " ") == b.replace('\u{a0}', " "));
