@@ -11,8 +11,8 @@ use std::path::Path;
 
 /// Rank and modules; a module may import those of a lower rank, never of its own or a higher one.
 const RANKS: &[(u32, &[&str])] = &[
-    (0, &["math", "fault"]),
-    (1, &["court", "path", "athlete", "voice"]),
+    (0, &["math", "spelling", "voice"]),
+    (1, &["court", "path", "athlete", "fault"]),
     (2, &["set", "guard"]),
     (3, &["document", "motion", "flight"]),
     (4, &["link", "choreography"]),
@@ -146,7 +146,7 @@ fn upward_and_sideways_imports_are_found() {
         (
             "court",
             2,
-            "use crate::{math::{Point, sin}, fault, set::{self, Beat}};",
+            "use crate::{math::{Point, sin}, spelling, set::{self, Beat}};",
         ),
         ("court", 2, "use super::super::set::Set;"),
         ("athlete", 1, "use super::set::Set;"),

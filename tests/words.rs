@@ -24,9 +24,6 @@ const ALLOWED: &[(&str, &str)] = &[
     ),
     ("svg::paint", "markup and faces"),
     ("link::text", "the alphabet of links"),
-    ("document", "faults, told in English"),
-    ("link", "faults, told in English"),
-    ("timing::cycle", "faults, told in English"),
 ];
 
 /// The literals of `source` that stand in its code, without those of attributes and tests.

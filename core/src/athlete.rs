@@ -1,6 +1,6 @@
 //! Bodies and limits by level: how fast, how sharp, how tall.
 
-use crate::fault::same_word;
+use crate::spelling::same_word;
 
 /// Who plays: the defaults for bodies and limits.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]

@@ -79,6 +79,7 @@ pub mod play;
 pub mod quiz;
 pub mod scene;
 pub mod set;
+pub mod spelling;
 pub mod strip;
 pub mod svg;
 pub mod timeline;

@@ -15,6 +15,8 @@ use crate::choice::{Answer, Decided, Lines};
 use crate::court::{Court, RuleSet};
 use crate::defence::{self, Defence, Past};
 use crate::document;
+#[cfg(feature = "authoring")]
+use crate::fault::Fault;
 use crate::fault::Faults;
 use crate::findings::{Finding, Search, Settings};
 use crate::looks::{self, Look, Outcome};
@@ -31,6 +33,8 @@ use crate::svg::{self, Palette};
 use crate::timeline::Timeline;
 use crate::timing;
 use crate::voice::Voice;
+#[cfg(feature = "authoring")]
+use crate::voice::messages::fault as m;
 use crate::words;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -105,6 +109,21 @@ pub enum NotBranched {
 impl From<NotPlayed> for NotBranched {
     fn from(why: NotPlayed) -> Self {
         Self::NotPlayed(why)
+    }
+}
+
+#[cfg(feature = "authoring")]
+impl NotBranched {
+    /// The same as faults of whoever asked for the read that is written `path`.
+    #[must_use]
+    pub fn faults(self, path: &str) -> Faults {
+        let allowed = match self {
+            Self::NotPlayed(NotPlayed::Waits(faults)) => return faults,
+            Self::NoSuchRead => m::READS_OF_SET,
+            Self::NotPlayed(NotPlayed::NoInstant) => m::NEVER_COMES,
+            Self::NotPlayed(NotPlayed::AfterTheShot) => m::SHOT_IS_GONE,
+        };
+        Faults::one(|| Fault::unknown_option("read", path, allowed))
     }
 }
 

@@ -10,6 +10,7 @@
 )]
 
 use backcut::document::read;
+use backcut::voice::{Units, Voice};
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -82,6 +83,25 @@ fn no_fault_speaks_of_the_program() {
             "::",
         ] {
             assert!(!told.contains(word), "{}: {told}", case.display());
+        }
+    }
+}
+
+#[test]
+fn each_case_is_told_in_every_language_with_all_its_parts() {
+    let spanish = Voice::new("es", Units::Courts);
+    for case in cases() {
+        let Err(faults) = read(&fs::read(&case).unwrap()) else {
+            continue;
+        };
+        for fault in &faults.list {
+            let (english, told) = (fault.to_string(), fault.told(spanish));
+            assert!(told.starts_with("línea "), "{told}");
+            assert!(
+                fault.found.told(spanish) != fault.found.to_string(),
+                "{told}"
+            );
+            assert!(!told.contains("{$") && !english.contains("{$"), "{told}");
         }
     }
 }

@@ -27,7 +27,7 @@ const UNITS = new Map([
 
 /** The set file in a link; has `element` show what the link asks for, where it is not open yet. @param {string} link @param {BackcutSet} element */
 function openLink(link, element) {
-  const { bytes, view } = opened(link);
+  const { bytes, view } = opened(link, languageAround(element));
   const players = PLAYERS.filter((n) => view.follow & (1 << (n - 1)));
   // On another court, or mirrored, it stays where it is.
   if (!element.readyState) {
@@ -37,11 +37,11 @@ function openLink(link, element) {
   return bytes;
 }
 
-/** @param {string} link */
-function opened(link) {
+/** @param {string} link @param {string} language */
+function opened(link, language) {
   try {
     return /** @type {{ bytes: Uint8Array, view: Omit<Shown, "follow" | "read"> & { follow: number, read: number[] } }} */ (
-      unpack(link)
+      unpack(link, language)
     );
   } catch (thrown) {
     // A link has no lines that a reader could look for.
@@ -52,12 +52,12 @@ function opened(link) {
 
 /** Opens a set file as `host` shows it, and takes the line of `read`; throws as the module does. @type {Module["Play"]["open"]} */
 function open(bytes, court, level, mirror, read, coverage, host) {
-  const play = Play.open(bytes, court ?? undefined, level ?? undefined, mirror);
+  const voice = /** @type {const} */ ([languageAround(host), UNITS.get(host.units)]);
+  const play = Play.openIn(...voice, bytes, court ?? undefined, level ?? undefined, mirror);
   try {
     // Without a defence there is nothing to answer.
     const decided = read === DEFENDED && coverage ? play.decided(coverage).path : "";
     play.takeRead(read === DEFENDED ? decided : read);
-    play.speak(languageAround(host), UNITS.get(host.units));
     return /** @type {OpenSet} */ (/** @type {unknown} */ (play));
   } catch (reason) {
     play.free();

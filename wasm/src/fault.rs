@@ -1,19 +1,17 @@
 //! Faults as plain objects, so that a page can show them without a class of ours.
 
-use alloc::format;
-use alloc::string::ToString;
-use alloc::vec::Vec;
-use backcut::fault::{AUTHORING, Fault, Faults, Place};
+use backcut::fault::{AUTHORING, Fault, Faults};
+use backcut::voice::{Said, Voice};
 use js_sys::{Array, Object, Reflect};
 use wasm_bindgen::JsValue;
 
 /// An array of `{code, pointer, line, column, found, allowed, help, message}`; its property `more`
 /// counts those that were left out. Undefined where this build does not tell.
-pub(crate) fn thrown(faults: &Faults) -> JsValue {
+pub(crate) fn thrown(faults: &Faults, voice: Voice) -> JsValue {
     if !AUTHORING {
         return JsValue::UNDEFINED;
     }
-    let list: Array = faults.list.iter().map(object).collect();
+    let list: Array = faults.list.iter().map(|f| object(f, voice)).collect();
     set(&list, "more", count(faults.more));
     list.into()
 }
@@ -24,26 +22,20 @@ pub(crate) fn unknown(faults: &mut Faults, what: &str, name: &str, allowed: &[&s
         faults.more += 1;
         return;
     }
-    faults.push(Fault {
-        code: "unknown-option",
-        place: Place::default(),
-        found: format!("the page asks for the {what} “{name}”"),
-        allowed: allowed.join(", "),
-        help: None,
-        related: Vec::new(),
-    });
+    faults.push(Fault::unknown_option(what, name, allowed.join(", ")));
 }
 
-fn object(fault: &Fault) -> JsValue {
+fn object(fault: &Fault, voice: Voice) -> JsValue {
     let object = Object::new();
+    let told = |said: &Option<Said>| said.as_ref().map(|said| said.told(voice));
     set(&object, "code", fault.code.into());
     set(&object, "pointer", fault.place.pointer.as_str().into());
     set(&object, "line", fault.place.line.into());
     set(&object, "column", fault.place.column.into());
-    set(&object, "found", fault.found.as_str().into());
-    set(&object, "allowed", fault.allowed.as_str().into());
-    set(&object, "help", fault.help.as_deref().into());
-    set(&object, "message", fault.to_string().into());
+    set(&object, "found", fault.found.told(voice).into());
+    set(&object, "allowed", told(&fault.allowed).into());
+    set(&object, "help", told(&fault.help).into());
+    set(&object, "message", fault.told(voice).into());
     object.into()
 }
 

@@ -12,6 +12,7 @@ use backcut::findings::{Finding, Search, Settings};
 use backcut::looks::Look;
 use backcut::scene::Flag;
 use backcut::set::{Coverage, PlayerId};
+use backcut::voice::Voice;
 use backcut::words;
 use js_sys::{Array, Object};
 use wasm_bindgen::JsValue;
@@ -80,7 +81,7 @@ impl Play {
             self.judged.looks.clear();
             return Ok(());
         };
-        let defence = self.core.defence(named(&name)?);
+        let defence = self.core.defence(named(&name, self.core.voice())?);
         self.judged.looks = self.core.looks(&defence);
         self.judged.defence = Some(defence);
         Ok(())
@@ -122,7 +123,7 @@ impl Play {
     /// # Errors
     /// An array of faults where there is no such coverage.
     pub fn outcome(&self, coverage: &str) -> Result<Array, JsValue> {
-        let defence = self.core.defence(named(coverage)?);
+        let defence = self.core.defence(named(coverage, self.core.voice())?);
         Ok(self.listed(&self.core.looks(&defence)))
     }
 
@@ -217,11 +218,11 @@ impl Play {
 }
 
 /// The coverage of that name.
-pub(crate) fn named(name: &str) -> Result<Coverage, JsValue> {
+pub(crate) fn named(name: &str, voice: Voice) -> Result<Coverage, JsValue> {
     Coverage::parse(name).ok_or_else(|| {
         let mut faults = Faults::default();
         let all = Coverage::TABLE.map(|row| row.1);
         unknown(&mut faults, "coverage", name, &all);
-        thrown(&faults)
+        thrown(&faults, voice)
     })
 }

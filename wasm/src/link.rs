@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use backcut::document;
 use backcut::link::{self, View};
 use backcut::set::Coverage;
+use backcut::voice::{Units, Voice};
 use js_sys::{Array, Object, Reflect, Uint8Array};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
@@ -22,7 +23,8 @@ impl Play {
     /// # Errors
     /// An array of faults where the set is too large for a link.
     pub fn link(&self, view: &JsValue) -> Result<String, JsValue> {
-        link::write(self.main().set(), &asked(view)).map_err(|faults| thrown(&faults))
+        let written = link::write(self.main().set(), &asked(view));
+        written.map_err(|faults| thrown(&faults, self.core.voice()))
     }
 
     /// The set with all its reads, as it is shown, as a set file.
@@ -37,10 +39,12 @@ impl Play {
 /// [`Play::link`] takes it.
 ///
 /// # Errors
-/// An array of faults where the link is damaged or holds no set.
+/// An array of faults, in the language of `tag`, where the link is damaged or holds no set.
 #[wasm_bindgen(js_name = openLink)]
-pub fn open_link(link: &str) -> Result<Object, JsValue> {
-    let opened = link::read(link).map_err(|faults| thrown(&faults))?;
+pub fn open_link(link: &str, tag: &str) -> Result<Object, JsValue> {
+    let opened = link::read(link);
+    let voice = Voice::new(tag, Units::default());
+    let opened = opened.map_err(|faults| thrown(&faults, voice))?;
     let object = Object::new();
     let bytes = Uint8Array::from(opened.text.as_slice());
     set(&object, "bytes", bytes.into());

@@ -64,7 +64,7 @@ impl Play {
         options(court.as_deref(), level.as_deref(), mirror)
             .and_then(|options| Core::open(bytes, &options))
             .map(Self::of)
-            .map_err(|faults| thrown(&faults))
+            .map_err(|faults| thrown(&faults, Voice::default()))
     }
 
     /// The set's name.
@@ -292,7 +292,7 @@ impl Play {
 }
 
 impl Play {
-    fn of(core: Core) -> Self {
+    pub(crate) fn of(core: Core) -> Self {
         Self {
             frame: Frame::default(),
             buffer: Box::new([0.0; LENGTH]),
@@ -340,7 +340,11 @@ fn empty_court(width: f64) -> Scene {
     scene::court(&Court::of(RuleSet::default()), &View::new(width))
 }
 
-fn options(court: Option<&str>, level: Option<&str>, mirror: bool) -> Result<Options, Faults> {
+pub(crate) fn options(
+    court: Option<&str>,
+    level: Option<&str>,
+    mirror: bool,
+) -> Result<Options, Faults> {
     let mut faults = Faults::default();
     let rules = court.and_then(RuleSet::parse);
     if let (Some(name), None) = (court, rules) {

@@ -5,11 +5,9 @@ use crate::full::named;
 use crate::judged::Judged;
 use crate::play::Play;
 use alloc::borrow::ToOwned;
-use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
-use backcut::branch::{Line, NotPlayed};
-use backcut::fault::{Fault, Faults, Place};
+use backcut::branch::Line;
 use backcut::play::{NotBranched, Play as Core};
 use backcut::words;
 use core::mem;
@@ -39,8 +37,11 @@ impl Play {
     /// # Errors
     /// An array of faults where there is no such coverage.
     pub fn decided(&self, coverage: &str) -> Result<JsValue, JsValue> {
-        let coverage = named(coverage)?;
-        let decided = self.main().decided(coverage).map_err(|f| thrown(&f))?;
+        let coverage = named(coverage, self.core.voice())?;
+        let decided = self
+            .main()
+            .decided(coverage)
+            .map_err(|f| thrown(&f, self.core.voice()))?;
         let (own, voice) = (self.main().set(), self.main().voice());
         let asked = decided.asked.iter().map(|asked| {
             let object = Object::new();
@@ -63,9 +64,12 @@ impl Play {
     /// # Errors
     /// An array of faults where there is no such coverage.
     pub fn answer(&self, coverage: &str) -> Result<JsValue, JsValue> {
-        let coverage = named(coverage)?;
+        let coverage = named(coverage, self.core.voice())?;
         let main = self.main();
-        let answer = main.lines().map_err(|f| thrown(&f))?.answer(coverage);
+        let answer = main
+            .lines()
+            .map_err(|f| thrown(&f, self.core.voice()))?
+            .answer(coverage);
         let (own, voice) = (main.set(), main.voice());
         let line = |path: &[usize]| {
             let object = Object::new();
@@ -105,7 +109,7 @@ impl Play {
                 numbers.map(|n: Option<usize>| n.map(|n| n - 1)).collect();
             let line = indices.ok_or(NotBranched::NoSuchRead);
             let line = line.and_then(|indices| self.main().branch(&indices));
-            let line = line.map_err(|why| thrown(&faults(path, why)))?;
+            let line = line.map_err(|why| thrown(&why.faults(path), self.core.voice()))?;
             let left = mem::replace(&mut self.core, line.play);
             self.main.get_or_insert(left);
         }
@@ -157,23 +161,4 @@ fn written(path: &[usize]) -> String {
         out.push_str(&(index + 1).to_string());
     }
     out
-}
-
-fn faults(path: &str, why: NotBranched) -> Faults {
-    let allowed = match why {
-        NotBranched::NotPlayed(NotPlayed::Waits(faults)) => return faults,
-        NotBranched::NoSuchRead => "reads of the set, counted from 1",
-        NotBranched::NotPlayed(NotPlayed::NoInstant) => "its instant never comes",
-        NotBranched::NotPlayed(NotPlayed::AfterTheShot) => "at its instant the shot is gone",
-    };
-    let mut faults = Faults::default();
-    faults.push(Fault {
-        code: "unknown-option",
-        place: Place::default(),
-        found: format!("the page asks for the read “{path}”"),
-        allowed: allowed.to_owned(),
-        help: None,
-        related: Vec::new(),
-    });
-    faults
 }

@@ -7,6 +7,7 @@ use backcut::fault::{Faults, Place};
 use backcut::findings::{Finding, Settings, Severity, check_reads, together};
 use backcut::play::{Branched, Play};
 use backcut::set::{ActionId, Coverage};
+use backcut::voice::{Said, Voice};
 use backcut::words;
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -81,7 +82,11 @@ pub(crate) fn run(
             .map(|(name, result)| Told {
                 findings: result.as_ref().map(told_findings).unwrap_or_default(),
                 reads: result.as_ref().map(told_branches).unwrap_or_default(),
-                ..to_json(Some(name), result.as_ref().err().unwrap_or(&none))
+                ..to_json(
+                    Some(name),
+                    result.as_ref().err().unwrap_or(&none),
+                    overrides.voice,
+                )
             })
             .collect();
         serde_json::to_writer(&mut *out, &BTreeMap::from([("files", files)]))?;
@@ -90,7 +95,7 @@ pub(crate) fn run(
         for (name, result) in &results {
             match result {
                 Ok(judged) => write_findings(out, name, judged)?,
-                Err(faults) => write_text(out, name, faults)?,
+                Err(faults) => write_text(out, name, faults, overrides.voice)?,
             }
         }
     }
@@ -228,19 +233,24 @@ fn told(play: &Play, finding: &Finding) -> ToldFinding {
 }
 
 /// One line a fault, led by `file:line:column` as editors and terminals follow it.
-pub(crate) fn write_text(out: &mut dyn Write, name: &str, faults: &Faults) -> io::Result<()> {
+pub(crate) fn write_text(
+    out: &mut dyn Write,
+    name: &str,
+    faults: &Faults,
+    voice: Voice,
+) -> io::Result<()> {
     for fault in &faults.list {
         let Place {
             pointer,
             line,
             column,
         } = &fault.place;
-        write!(out, "{name}:{line}:{column}: {}", fault.found)?;
-        if !fault.allowed.is_empty() {
-            write!(out, "; {}", fault.allowed)?;
+        write!(out, "{name}:{line}:{column}: {}", fault.found.told(voice))?;
+        if let Some(allowed) = &fault.allowed {
+            write!(out, "; {}", allowed.told(voice))?;
         }
         if let Some(help) = &fault.help {
-            write!(out, ". {help}")?;
+            write!(out, ". {}", help.told(voice))?;
         }
         writeln!(
             out,
@@ -303,9 +313,9 @@ struct ToldFault<'a> {
     code: &'a str,
     #[serde(flatten)]
     place: ToldPlace<'a>,
-    found: &'a str,
-    allowed: &'a str,
-    help: Option<&'a str>,
+    found: String,
+    allowed: String,
+    help: Option<String>,
     related: Vec<ToldPlace<'a>>,
 }
 
@@ -317,7 +327,8 @@ struct ToldPlace<'a> {
 }
 
 /// `{"faults": […], "more": n}`, led by the file where there are several.
-pub(crate) fn to_json<'a>(file: Option<&'a str>, faults: &'a Faults) -> Told<'a> {
+pub(crate) fn to_json<'a>(file: Option<&'a str>, faults: &'a Faults, voice: Voice) -> Told<'a> {
+    let said = |said: &Option<Said>| said.as_ref().map(|said| said.told(voice));
     let place = |p: &'a Place| ToldPlace {
         pointer: &p.pointer,
         line: p.line,
@@ -326,9 +337,9 @@ pub(crate) fn to_json<'a>(file: Option<&'a str>, faults: &'a Faults) -> Told<'a>
     let list = faults.list.iter().map(|fault| ToldFault {
         code: fault.code,
         place: place(&fault.place),
-        found: &fault.found,
-        allowed: &fault.allowed,
-        help: fault.help.as_deref(),
+        found: fault.found.told(voice),
+        allowed: said(&fault.allowed).unwrap_or_default(),
+        help: said(&fault.help),
         related: fault.related.iter().map(place).collect(),
     });
     Told {

@@ -75,6 +75,7 @@ fn main() -> ExitCode {
                 ..
             }
     );
+    let voice = request.overrides.voice;
     drop(err);
     let result = run(request);
     let mut err = io::stderr().lock();
@@ -93,11 +94,11 @@ fn main() -> ExitCode {
         Err(Failure::Told) => ExitCode::from(1),
         Err(Failure::Faults { name, faults }) => {
             let _ = if json {
-                serde_json::to_writer(&mut err, &check::to_json(None, &faults))
+                serde_json::to_writer(&mut err, &check::to_json(None, &faults, voice))
                     .map_err(io::Error::from)
                     .and_then(|()| writeln!(err))
             } else {
-                check::write_text(&mut err, &name, &faults)
+                check::write_text(&mut err, &name, &faults, voice)
             };
             ExitCode::from(1)
         }

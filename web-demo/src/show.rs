@@ -134,7 +134,9 @@ fn state(shown: &Shown) -> Value {
                 "more": 0,
             })
         }
-        Err(Failure::Faults { faults, .. }) => json!(check::to_json(None, &faults)),
+        Err(Failure::Faults { faults, .. }) => {
+            json!(check::to_json(None, &faults, shown.overrides.voice))
+        }
         // Unreadable for the moment: the next look decides.
         Err(_) => json!({ "faults": [], "more": 0 }),
     }

@@ -1,8 +1,8 @@
 //! Named places that exist on every court, from its marks.
 
 use super::{Court, Side};
-use crate::fault::same_word;
 use crate::math::{Point, cos, sin, sqrt};
+use crate::spelling::same_word;
 use alloc::string::String;
 
 /// A named place; most exist on both sides.

@@ -6,8 +6,8 @@ use super::LIMITS;
 use super::scan::Scanner;
 use super::told::{Told, told};
 use crate::fault::{AUTHORING, Faults, Place};
-use alloc::format;
-use alloc::string::String;
+use crate::voice::messages::fault as m;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 /// A value with the bytes it takes up.
@@ -216,8 +216,8 @@ impl Builder<'_> {
         if self.open.len() >= LIMITS.depth {
             return Err(Stop::at(self.scan.at(), "too-deep", || {
                 told(
-                    format!("brackets within brackets, more than {} deep", LIMITS.depth),
-                    "a set never needs so many",
+                    m::TOO_DEEP.with("n", LIMITS.depth.to_string()),
+                    m::NEVER_NEEDED,
                 )
             }));
         }
@@ -239,7 +239,7 @@ impl Builder<'_> {
             }
             _ => {
                 self.open.push(Open::List(start, items));
-                Err(self.scan.unexpected("a comma or ] comes here"))
+                Err(self.scan.unexpected(m::COMMA_OR_BRACKET))
             }
         }
     }
@@ -258,8 +258,8 @@ impl Builder<'_> {
                 if full {
                     return Err(Stop::at(self.scan.at(), "too-many-fields", || {
                         told(
-                            format!("a group has more than {} fields", LIMITS.fields),
-                            "a set never needs so many",
+                            m::TOO_MANY_FIELDS.with("n", LIMITS.fields.to_string()),
+                            m::NEVER_NEEDED,
                         )
                     }));
                 }
@@ -269,7 +269,7 @@ impl Builder<'_> {
             }
             _ => {
                 self.open.push(Open::Object(start, members, Key::default()));
-                Err(self.scan.unexpected("a comma or } comes here"))
+                Err(self.scan.unexpected(m::COMMA_OR_BRACE))
             }
         }
     }
@@ -281,11 +281,7 @@ impl Builder<'_> {
         self.scan.space();
         if self.scan.peek() == Some(close) {
             return Err(Stop::at(comma, "not-json", || {
-                told(
-                    "a comma with nothing after it",
-                    "commas stand between entries only",
-                )
-                .hint("Remove this comma.")
+                told(m::LAST_COMMA, m::COMMAS_BETWEEN).hint(m::REMOVE_COMMA)
             }));
         }
         Ok(())
@@ -296,16 +292,12 @@ impl Builder<'_> {
         self.scan.space();
         let at = self.scan.offset();
         if self.scan.peek() != Some(b'"') {
-            return Err(self
-                .scan
-                .unexpected("the name of a field in double quotes comes here"));
+            return Err(self.scan.unexpected(m::NAME_HERE));
         }
         let text = self.scan.string()?;
         self.scan.space();
         if self.scan.peek() != Some(b':') {
-            return Err(self
-                .scan
-                .unexpected("a colon comes here, after the name of the field"));
+            return Err(self.scan.unexpected(m::COLON_HERE));
         }
         self.scan.step();
         if let Some(Open::Object(_, _, key)) = self.open.last_mut() {

@@ -31,6 +31,8 @@ pub use write::write;
 
 use crate::fault::{Faults, Place};
 use crate::set::Set;
+use crate::voice::Text;
+use crate::voice::messages::fault as m;
 use alloc::string::String;
 use place::Source;
 use report::Report;
@@ -135,17 +137,14 @@ pub fn parse_json(text: &[u8]) -> Result<Json, Faults> {
 fn report_twice(twice: &[json::Twice], report: &mut Report<'_>) {
     for pair in twice {
         report.add_related(pair.second, "duplicate-field", &[pair.first], &|_| {
-            told(
-                "this name stands here for the second time",
-                "each name once in a group",
-            )
+            told(m::NAME_TWICE, m::NAME_ONCE)
         });
     }
 }
 
 /// The text of a file of bearable size.
 fn decode(bytes: &[u8]) -> Result<&str, Faults> {
-    let fault = |code, found: &str, allowed: &str, readable: &str| {
+    let fault = |code, found: Text, allowed: Text, readable: &str| {
         Faults::one(|| {
             let (line, column) = place::line_and_column(readable, readable.len());
             let place = Place {
@@ -158,26 +157,17 @@ fn decode(bytes: &[u8]) -> Result<&str, Faults> {
     };
     if bytes.len() > LIMITS.bytes {
         // Not how long: whoever read it may have stopped reading.
-        let found = "the file is too large";
-        return Err(fault("file-too-large", found, "at most 256 kB", ""));
+        return Err(fault("file-too-large", m::TOO_LARGE, m::MOST_KILOBYTES, ""));
     }
     match core::str::from_utf8(bytes) {
-        Ok(text) if text.trim_start_matches('\u{feff}').trim_ascii().is_empty() => Err(fault(
-            "empty-file",
-            "the file is empty",
-            "a set is a group { } of named fields",
-            "",
-        )),
+        Ok(text) if text.trim_start_matches('\u{feff}').trim_ascii().is_empty() => {
+            Err(fault("empty-file", m::EMPTY, m::A_GROUP, ""))
+        }
         Ok(text) => Ok(text),
         Err(error) => {
             let readable = bytes.get(..error.valid_up_to()).unwrap_or(&[]);
             let readable = core::str::from_utf8(readable).unwrap_or("");
-            Err(fault(
-                "not-utf8",
-                "from here on the file is no readable text",
-                "save it as UTF-8",
-                readable,
-            ))
+            Err(fault("not-utf8", m::NO_TEXT, m::SAVE_UTF8, readable))
         }
     }
 }

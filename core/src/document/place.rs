@@ -3,6 +3,8 @@
 use super::json::{Json, Value};
 use super::told::{cut, quoted};
 use crate::fault::{AUTHORING, Place};
+use crate::voice::Said;
+use crate::voice::messages::fault as m;
 use alloc::string::{String, ToString};
 use core::cell::Cell;
 
@@ -32,15 +34,15 @@ impl<'a> Source<'a> {
     }
 
     /// What the author sees of a value, short.
-    pub(super) fn shown(&self, node: &Json) -> String {
+    pub(super) fn shown(&self, node: &Json) -> Said {
         match &node.value {
-            Value::Null => String::from("null"),
-            Value::Bool(true) => String::from("true"),
-            Value::Bool(false) => String::from("false"),
-            Value::Number(_) => cut(self.slice(node)),
-            Value::Text(text) => quoted(text),
-            Value::List(_) => String::from("a list [ ]"),
-            Value::Object(_) => String::from("a group { }"),
+            Value::Null => "null".into(),
+            Value::Bool(true) => "true".into(),
+            Value::Bool(false) => "false".into(),
+            Value::Number(_) => cut(self.slice(node)).into(),
+            Value::Text(text) => quoted(text).into(),
+            Value::List(_) => m::LIST_SHOWN.into(),
+            Value::Object(_) => m::GROUP_SHOWN.into(),
         }
     }
 

@@ -3,8 +3,12 @@
 use super::decimal;
 use super::json::{Stop, Value};
 use super::told::{Told, told};
-use alloc::format;
+use crate::voice::messages::fault as m;
+use crate::voice::{Said, Text};
 use alloc::string::String;
+
+/// Where a value stands in the place of a comma, one is missing before it.
+const COMMAS: [Text; 2] = [m::COMMA_OR_BRACKET, m::COMMA_OR_BRACE];
 
 /// A place in the text that only moves forward.
 pub(super) struct Scanner<'a> {
@@ -64,38 +68,36 @@ impl<'a> Scanner<'a> {
     pub(super) fn end(&mut self) -> Result<(), Stop> {
         self.space();
         if self.at < self.text.len() {
-            return Err(self.unexpected("the file ends here, after its last bracket"));
+            return Err(self.unexpected(m::ENDS_HERE));
         }
         Ok(())
     }
 
     /// What stands here is not what `allowed` says.
-    pub(super) fn unexpected(&self, allowed: &'static str) -> Stop {
+    pub(super) fn unexpected(&self, allowed: Text) -> Stop {
         Stop::at(self.at, "not-json", || self.told(allowed))
     }
 
-    fn told(&self, allowed: &str) -> Told {
+    fn told(&self, allowed: Text) -> Told {
         let next = self.rest().chars().next();
         let starts_value = |c: char| c.is_ascii_alphanumeric() || matches!(c, '"' | '{' | '[');
-        let found = match next {
-            None => String::from("the file stops in the middle"),
+        let found: Said = match next {
+            None => m::STOPS.into(),
             Some(c) if c.is_ascii_alphanumeric() => {
                 let word = self.rest().bytes().take_while(u8::is_ascii_alphanumeric);
                 let end = word.count().min(20);
-                format!("found {}", self.rest().get(..end).unwrap_or(""))
+                m::FOUND.with("what", self.rest().get(..end).unwrap_or(""))
             }
-            Some(c) if c.is_control() => String::from("found a character that cannot be seen"),
-            Some(c) => format!("found {c}"),
+            Some(c) if c.is_control() => m::UNSEEN.into(),
+            Some(c) => m::FOUND.with("what", String::from(c)),
         };
         let told = told(found, allowed);
         match next {
-            Some(c) if allowed.starts_with("a comma") && starts_value(c) => {
-                told.hint("Put a comma before this.")
-            }
+            Some(c) if COMMAS.contains(&allowed) && starts_value(c) => told.hint(m::PUT_COMMA),
             Some('\'' | '\u{201c}' | '\u{201d}' | '\u{2018}' | '\u{2019}') => {
-                told.hint("Use straight double quotes: \"like this\".")
+                told.hint(m::STRAIGHT_QUOTES)
             }
-            Some('/' | '#') => told.hint("There are no comments in JSON; use a field \"x-note\"."),
+            Some('/' | '#') => told.hint(m::NO_COMMENTS),
             _ => told,
         }
     }
@@ -116,15 +118,14 @@ impl<'a> Scanner<'a> {
                         return Ok(value);
                     }
                 }
-                Err(self
-                    .unexpected("text in double quotes, a number, true, false, [ or { comes here"))
+                Err(self.unexpected(m::VALUE_HERE))
             }
         }
     }
 
     fn digits(&mut self) -> Result<(), Stop> {
         if !matches!(self.peek(), Some(b'0'..=b'9')) {
-            return Err(self.unexpected("a number goes on with a digit here"));
+            return Err(self.unexpected(m::DIGIT_HERE));
         }
         while matches!(self.peek(), Some(b'0'..=b'9')) {
             self.at += 1;
@@ -140,7 +141,7 @@ impl<'a> Scanner<'a> {
         if self.peek() == Some(b'0') {
             self.at += 1;
             if matches!(self.peek(), Some(b'0'..=b'9')) {
-                return Err(self.unexpected("a number does not begin with 0 and another digit"));
+                return Err(self.unexpected(m::NO_ZERO));
             }
         } else {
             self.digits()?;
@@ -163,10 +164,7 @@ impl<'a> Scanner<'a> {
         }
         Err(Stop::at(start, "number-too-large", || {
             let digits = written.get(..20).unwrap_or(written);
-            told(
-                format!("found the number {digits}"),
-                "no number in a set is that large",
-            )
+            told(m::FOUND_NUMBER.with("digits", digits), m::TOO_LARGE_NUMBER)
         }))
     }
 
@@ -190,15 +188,11 @@ impl<'a> Scanner<'a> {
                 Some(b'\\') => out.push(self.escape()?),
                 Some(_) => {
                     return Err(Stop::at(self.at, "not-json", || {
-                        told(
-                            "a line break or tab within a text",
-                            "a text stands on one line, from quote to quote",
-                        )
-                        .hint("Close the quotes on the same line, or write \\n.")
+                        told(m::BROKEN_TEXT, m::ONE_LINE).hint(m::CLOSE_QUOTES)
                     }));
                 }
                 None => {
-                    return Err(self.unexpected("a text ends with a double quote"));
+                    return Err(self.unexpected(m::TEXT_ENDS));
                 }
             }
         }
@@ -257,10 +251,6 @@ impl<'a> Scanner<'a> {
 
 fn bad_escape(at: usize) -> Stop {
     Stop::at(at, "not-json", || {
-        told(
-            "a backslash with something that is no character",
-            "a backslash is followed by \" \\ / b f n r t or u and four digits",
-        )
-        .hint("For a backslash itself, write two.")
+        told(m::BAD_BACKSLASH, m::AFTER_BACKSLASH).hint(m::TWO_BACKSLASHES)
     })
 }

@@ -9,6 +9,7 @@ use super::words::Words;
 use super::write::quote;
 use super::{LIMITS, VERSION};
 use crate::set::Verb;
+use crate::voice::Voice;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -59,8 +60,8 @@ enum Def {
 impl Def {
     fn name(self) -> String {
         let called = match self {
-            Self::Table(table) => table.what,
-            Self::Words(words) => words.noun(),
+            Self::Table(table) => Voice::ENGLISH.word(table.what),
+            Self::Words(words) => Voice::ENGLISH.word(words.noun()),
         };
         let plain = called.strip_prefix("a ").or(called.strip_prefix("an "));
         plain.unwrap_or(called).replace(' ', "-")

@@ -6,9 +6,10 @@ use super::report::Report;
 use super::told::{Told, quoted, told};
 use super::words::{self, Words};
 use super::{LIMITS, VERSION};
-use crate::fault::nearest;
 use crate::set::{Kind, Verb};
-use alloc::format;
+use crate::spelling::nearest;
+use crate::voice::messages::fault as m;
+use crate::voice::{Message, Said};
 use alloc::string::{String, ToString};
 
 /// Reports everything in `tree` that no set file may contain.
@@ -23,19 +24,13 @@ pub(super) fn check(tree: &Json, report: &mut Report<'_>) {
 fn version(tree: &Json, report: &mut Report<'_>) -> bool {
     let Value::Object(_) = tree.value else {
         report.add(tree.start, "wrong-type", &|source| {
-            told(
-                format!("the file is {}", source.shown(tree)),
-                "a set is a group { } of named fields",
-            )
+            told(m::FILE_IS.with("what", source.shown(tree)), m::A_GROUP)
         });
         return false;
     };
     let Some(node) = tree.get("backcut") else {
         report.add(tree.start, "missing-version", &|_| {
-            told(
-                "the file does not say which version it is",
-                "a set begins with \"backcut\": 1",
-            )
+            told(m::NO_VERSION, m::BEGINS)
         });
         return false;
     };
@@ -45,8 +40,8 @@ fn version(tree: &Json, report: &mut Report<'_>) -> bool {
             report.add(node.start, "newer-version", &|source| {
                 let shown = source.shown(node);
                 told(
-                    format!("made by a newer Backcut: version {shown}"),
-                    format!("this one reads version {VERSION}"),
+                    m::NEWER.with("version", shown),
+                    m::READS_VERSION.with("version", VERSION.to_string()),
                 )
             });
             false
@@ -54,8 +49,8 @@ fn version(tree: &Json, report: &mut Report<'_>) -> bool {
         _ => {
             report.add(node.start, "wrong-version", &|source| {
                 told(
-                    format!("{} is no version", source.shown(node)),
-                    format!("\"backcut\" is {VERSION}"),
+                    m::BAD_VERSION.with("what", source.shown(node)),
+                    m::VERSION_IS.with("version", VERSION.to_string()),
                 )
             });
             false
@@ -79,8 +74,8 @@ impl Checker<'_, '_> {
             if field.needed && node.get(field.name).is_none() {
                 self.report.add(node.start, "missing-field", &|_| {
                     told(
-                        format!("{} has no \"{}\"", table.what, field.name),
-                        format!("\"{}\" is {}", field.name, allowed(&field.shape)),
+                        m::HAS_NO.with("what", table.what).with("name", field.name),
+                        is(field.name, allowed(&field.shape)),
                     )
                 });
             }
@@ -105,8 +100,10 @@ impl Checker<'_, '_> {
         self.report.add(at, "unknown-field", &|_| {
             let names = || table.fields.iter().map(|f| f.name);
             told(
-                format!("{} has no field {}", table.what, quoted(key)),
-                format!("fields: {}; notes of your own: \"x-…\"", join(names())),
+                m::HAS_NO_FIELD
+                    .with("what", table.what)
+                    .with("name", quoted(key)),
+                m::FIELDS.with("names", join(names())),
             )
             .meant(nearest(key, names()))
         });
@@ -119,12 +116,12 @@ impl Checker<'_, '_> {
         if !verbs.contains(&verb) {
             self.report.add(at, "field-of-other-action", &|_| {
                 told(
-                    format!("a {} has no \"{}\"", verb.name(), field.name),
-                    format!(
-                        "\"{}\" belongs to: {}",
-                        field.name,
-                        join(verbs.iter().map(|v| v.name()))
-                    ),
+                    m::VERB_HAS_NO
+                        .with("verb", verb.name())
+                        .with("name", field.name),
+                    m::BELONGS
+                        .with("name", field.name)
+                        .with("verbs", join(verbs.iter().map(|v| v.name()))),
                 )
             });
         }
@@ -206,10 +203,7 @@ impl Checker<'_, '_> {
     fn range(&mut self, node: &Json, shape: &Shape, code: &'static str, fits: bool, name: &str) {
         if !fits {
             self.report.add(node.start, code, &|source| {
-                told(
-                    format!("\"{name}\" is {}", source.shown(node)),
-                    format!("\"{name}\" is {}", allowed(shape)),
-                )
+                told(is(name, source.shown(node)), is(name, allowed(shape)))
             });
         }
     }
@@ -219,8 +213,10 @@ impl Checker<'_, '_> {
         if length > longest {
             self.report.add(node.start, "text-too-long", &|_| {
                 told(
-                    format!("\"{name}\" has {length} characters"),
-                    format!("at most {longest}"),
+                    m::LONG_TEXT
+                        .with("name", name)
+                        .with("n", length.to_string()),
+                    m::AT_MOST.with("n", longest.to_string()),
                 )
             });
         }
@@ -236,17 +232,16 @@ impl Checker<'_, '_> {
     ) {
         if items.len() < least {
             self.report.add(node.start, "empty-list", &|_| {
-                told(
-                    format!("\"{name}\" is empty"),
-                    "at least one entry stands in it",
-                )
+                told(m::EMPTY_LIST.with("name", name), m::ONE_ENTRY)
             });
         }
         if items.len() > most {
             self.report.add(node.start, "list-too-long", &|_| {
                 told(
-                    format!("\"{name}\" has {} entries", items.len()),
-                    format!("at most {most}"),
+                    m::ENTRIES
+                        .with("name", name)
+                        .with("n", items.len().to_string()),
+                    m::AT_MOST.with("n", most.to_string()),
                 )
             });
         }
@@ -279,10 +274,7 @@ impl Checker<'_, '_> {
             Some(shape) => self.shape(node, shape, name),
             None => {
                 self.report.add(node.start, "wrong-type", &|source| {
-                    told(
-                        format!("\"{name}\" is {}", source.shown(node)),
-                        format!("\"{name}\" is {}", choice.says),
-                    )
+                    told(is(name, source.shown(node)), is(name, choice.says))
                 });
             }
         }
@@ -298,20 +290,20 @@ impl Checker<'_, '_> {
             if !matches!(member.key.as_str(), "1" | "2" | "3" | "4" | "5") {
                 self.report.add(member.key_at, "no-such-player", &|_| {
                     told(
-                        format!("there is no player {}", quoted(&member.key)),
-                        "players are \"1\", \"2\", \"3\", \"4\" and \"5\"",
+                        m::NO_PLAYER.with("name", quoted(&member.key)),
+                        m::PLAYERS_ARE,
                     )
                 });
             }
             self.shape(&member.value, &Shape::Object(table), &member.key);
         }
         let (code, allowed) = match count {
-            0 | 1 => ("too-few-players", "a set has at least two"),
+            0 | 1 => ("too-few-players", m::LEAST_TWO),
             2..=5 => return,
-            _ => ("too-many-players", "a set has at most five"),
+            _ => ("too-many-players", m::MOST_FIVE),
         };
         self.report.add(node.start, code, &|_| {
-            told(format!("the set has {}", counted(count, "player")), allowed)
+            told(counted(m::COUNT_PLAYERS, count), allowed)
         });
     }
 
@@ -327,34 +319,38 @@ impl Checker<'_, '_> {
 
 /// What to say about a word that is not on its list.
 fn unknown_word(words: Words, verb: Option<Verb>, text: &str) -> Told {
-    let noun = match (words, verb) {
-        (Words::Kind, Some(verb)) => format!("a kind of {}", verb.name()),
-        _ => words.noun().to_string(),
+    let noun: Said = match (words, verb) {
+        (Words::Kind, Some(verb)) => m::KIND_OF.with("verb", verb.name()),
+        _ => words.noun().into(),
     };
     let names = words.names(verb);
-    let listed = match words {
+    let listed: Said = match words {
         Words::Spot => words::spots_in_brief(),
-        _ => join(names.iter().map(String::as_str)),
+        _ => join(names.iter().map(String::as_str)).into(),
     };
     let told = told(
-        format!("{} is not {noun}", quoted(text)),
-        format!("{noun} is one of: {listed}"),
+        m::IS_NOT
+            .with("word", quoted(text))
+            .with("what", noun.clone()),
+        m::IS_ONE_OF.with("what", noun).with("words", listed),
     );
     let other = Verb::ALL
         .into_iter()
         .find(|v| Some(*v) != verb && Kind::parse(*v, text).is_some());
     match (words, other) {
-        (Words::Spot, _) if words.knows(&format!("left {text}"), verb) => told.hint(format!(
-            "Say on which side: \"left {text}\" or \"right {text}\"."
-        )),
-        (Words::Kind, Some(other)) => {
-            told.hint(format!("{} is a kind of {}.", quoted(text), other.name()))
+        (Words::Spot, _) if words.knows(&["left ", text].concat(), verb) => {
+            told.hint(m::SAY_SIDE.with("word", text))
         }
-        (Words::Verb, Some(other)) => told.hint(format!(
-            "Write \"do\": \"{}\", \"kind\": {}.",
-            other.name(),
-            quoted(text)
-        )),
+        (Words::Kind, Some(other)) => told.hint(
+            m::IS_KIND_OF
+                .with("word", quoted(text))
+                .with("verb", other.name()),
+        ),
+        (Words::Verb, Some(other)) => told.hint(
+            m::WRITE_KIND
+                .with("verb", other.name())
+                .with("word", quoted(text)),
+        ),
         _ => {
             let aliases = words.aliases(verb);
             told.meant(nearest(
@@ -365,36 +361,41 @@ fn unknown_word(words: Words, verb: Option<Verb>, text: &str) -> Told {
     }
 }
 
-/// What may stand in a field, in words.
-fn allowed(shape: &Shape) -> String {
+/// What a field is, or is to be.
+fn is(name: &str, what: impl Into<Said>) -> Said {
+    m::FIELD_IS.with("name", name).with("what", what)
+}
+
+/// What may stand in a field.
+fn allowed(shape: &Shape) -> Said {
+    let range = |message: Message, from: i32, to: i32| {
+        let said = message.with("from", from.to_string());
+        said.with("to", to.to_string())
+    };
     match shape {
-        Shape::Version => VERSION.to_string(),
-        Shape::Flag => String::from("true or false"),
-        Shape::Number(from, to) => format!("a number from {from} to {to}"),
-        Shape::Seconds(from, to) => format!("a number of seconds from {from} to {to}"),
-        Shape::Angle => String::from("radians: 0 looks at the ring, 1.57 to the offence's right"),
-        Shape::Count(to) => format!("a whole number from 1 to {to}"),
-        Shape::Player => String::from("a player's number from 1 to 5"),
-        Shape::Defender => String::from("a defender, \"X1\" to \"X5\""),
-        Shape::Text(_) => String::from("a text in double quotes"),
-        Shape::Id => String::from("a short name in double quotes"),
-        Shape::Word(words) => format!("{} in double quotes", words.noun()),
-        Shape::Point => String::from("[x, y] in metres from the ring"),
-        Shape::Object(table) => format!("{}, a group {{ }}", table.what),
-        Shape::Either(choice) => choice.says.to_string(),
-        Shape::OneOrMore(one) => format!("{}, or a list of them", allowed(one)),
-        Shape::List(one, ..) => format!("a list; each entry is {}", allowed(one)),
-        Shape::Players(_) => String::from("a group {\"1\": …, \"2\": …} of players by number"),
+        Shape::Version => VERSION.to_string().into(),
+        Shape::Flag => m::FLAG.into(),
+        Shape::Number(from, to) => range(m::NUMBER, *from, *to),
+        Shape::Seconds(from, to) => range(m::SECONDS, *from, *to),
+        Shape::Angle => m::ANGLE.into(),
+        Shape::Count(to) => m::WHOLE.with("to", to.to_string()),
+        Shape::Player => m::PLAYER_NUMBER.into(),
+        Shape::Defender => m::DEFENDER.into(),
+        Shape::Text(_) => m::TEXT.into(),
+        Shape::Id => m::SHORT_NAME.into(),
+        Shape::Word(words) => m::QUOTED.with("what", words.noun()),
+        Shape::Point => m::POINT.into(),
+        Shape::Object(table) => m::GROUP.with("what", table.what),
+        Shape::Either(choice) => choice.says.into(),
+        Shape::OneOrMore(one) => m::OR_LIST.with("what", allowed(one)),
+        Shape::List(one, ..) => m::LIST.with("what", allowed(one)),
+        Shape::Players(_) => m::PLAYERS.into(),
     }
 }
 
-/// "one player", "3 players".
-pub(super) fn counted(count: usize, noun: &str) -> String {
-    match count {
-        0 => format!("no {noun}"),
-        1 => format!("one {noun}"),
-        n => format!("{n} {noun}s"),
-    }
+/// How many of something the set has.
+pub(super) fn counted(what: Message, count: usize) -> Said {
+    m::SET_HAS.with("count", what.with("n", count.to_string()))
 }
 
 /// Words with commas between.

@@ -1,19 +1,21 @@
 //! What a fault says.
 
 use crate::fault::{Fault, Place};
+use crate::voice::Said;
+use crate::voice::messages::fault as m;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
 /// What a fault tells.
 pub(super) struct Told {
-    found: String,
-    allowed: String,
-    help: Option<String>,
+    found: Said,
+    allowed: Said,
+    help: Option<Said>,
 }
 
 /// What was found and what is allowed.
-pub(super) fn told(found: impl Into<String>, allowed: impl Into<String>) -> Told {
+pub(super) fn told(found: impl Into<Said>, allowed: impl Into<Said>) -> Told {
     Told {
         found: found.into(),
         allowed: allowed.into(),
@@ -28,14 +30,14 @@ impl Told {
             code,
             place,
             found: self.found,
-            allowed: self.allowed,
+            allowed: Some(self.allowed),
             help: self.help,
             related: Vec::new(),
         }
     }
 
     /// With a hint.
-    pub(super) fn hint(mut self, help: impl Into<String>) -> Self {
+    pub(super) fn hint(mut self, help: impl Into<Said>) -> Self {
         self.help = Some(help.into());
         self
     }
@@ -43,7 +45,7 @@ impl Told {
     /// With "did you mean", where a word is near enough.
     pub(super) fn meant(self, word: Option<&str>) -> Self {
         match word {
-            Some(word) => self.hint(format!("Did you mean {}?", quoted(word))),
+            Some(word) => self.hint(m::MEANT.with("word", quoted(word))),
             None => self,
         }
     }

@@ -2,9 +2,10 @@
 
 use crate::athlete::{Level, Pace};
 use crate::court::{RuleSet, Side, Spot, SpotName};
-use crate::fault::same_word;
 use crate::set::{Coverage, Deed, Edge, Kind, OffSide, Verb};
-use alloc::format;
+use crate::spelling::same_word;
+use crate::voice::messages::fault as m;
+use crate::voice::{Said, Text};
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
@@ -140,21 +141,21 @@ impl Words {
     }
 
     /// What one such word is called.
-    pub(super) fn noun(self) -> &'static str {
+    pub(super) fn noun(self) -> Text {
         match self {
-            Self::Court => "a court",
-            Self::Level => "a level",
-            Self::Verb => "something a player can do",
-            Self::Kind => "a kind of this action",
-            Self::Spot => "a spot",
-            Self::Pace => "a pace",
-            Self::Side => "a side",
-            Self::OffSide => "a side of a screen",
-            Self::Edge => "an instant of an action",
-            Self::Coverage => "a coverage",
-            Self::Deed => "something a defender does",
-            Self::Faked => "something to fake",
-            Self::Closed => "a word for a lane",
+            Self::Court => m::COURT,
+            Self::Level => m::LEVEL,
+            Self::Verb => m::VERB,
+            Self::Kind => m::KIND,
+            Self::Spot => m::SPOT,
+            Self::Pace => m::PACE,
+            Self::Side => m::SIDE,
+            Self::OffSide => m::OFF_SIDE,
+            Self::Edge => m::EDGE,
+            Self::Coverage => m::COVERAGE,
+            Self::Deed => m::DEED,
+            Self::Faked => m::FAKED,
+            Self::Closed => m::CLOSED,
         }
     }
 
@@ -192,14 +193,12 @@ impl Words {
 }
 
 /// All spots, those with sides named once.
-pub(super) fn spots_in_brief() -> String {
+pub(super) fn spots_in_brief() -> Said {
     let named = |sided| {
         let rows = SpotName::TABLE.iter().filter(move |r| r.3 == sided);
         super::shape::join(rows.map(|r| r.1))
     };
-    format!(
-        "{}; with left or right before it: {}",
-        named(false),
-        named(true)
-    )
+    m::SIDED
+        .with("words", named(false))
+        .with("sided", named(true))
 }

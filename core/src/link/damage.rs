@@ -3,12 +3,10 @@
 use super::LIMITS;
 use crate::document::quoted;
 use crate::fault::{Fault, Faults, Place};
-use alloc::format;
+use crate::voice::messages::fault as m;
+use crate::voice::{Said, Text};
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
-
-/// What to do about a link that did not arrive whole.
-const AGAIN: &str = "Copy it again, whole, from where it came.";
 
 /// Why a link cannot be opened, or a set put in one.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -33,43 +31,40 @@ impl Broken {
     }
 
     fn fault(self) -> Fault {
-        let most = format!("at most {} characters", LIMITS.characters);
-        let (code, found, allowed, help) = match self {
+        let most = || m::MOST_CHARACTERS.with("n", LIMITS.characters.to_string());
+        let (code, found, allowed, help): (_, Said, Said, Text) = match self {
             Self::NoSet => (
                 "no-link",
-                "no set is in this link".to_string(),
-                "a link to a set has #set= and letters behind it".to_string(),
-                AGAIN,
+                m::NO_LINK.into(),
+                m::LINK_HAS.into(),
+                m::COPY_AGAIN,
             ),
             Self::Version => (
                 "link-version",
-                "this link is of a version that is not known here".to_string(),
-                "set=1. and letters behind it".to_string(),
-                "Copy it again, whole; if that does not help, it needs a newer program.",
+                m::LINK_VERSION.into(),
+                m::LINK_BEGINS.into(),
+                m::NEWER_PROGRAM,
             ),
-            Self::TooLong => (
-                "link-too-long",
-                "the link is too long".to_string(),
-                most,
-                "Send the set file instead.",
-            ),
+            Self::TooLong => ("link-too-long", m::LINK_LONG.into(), most(), m::SEND_FILE),
             Self::Letter(letter, _) => (
                 "link-letter",
-                format!("a letter that no link has: {}", quoted(&letter.to_string())),
-                "letters of English, digits, - and _".to_string(),
-                AGAIN,
+                m::LINK_LETTER.with("letter", quoted(&letter.to_string())),
+                m::LINK_LETTERS.into(),
+                m::COPY_AGAIN,
             ),
             Self::Damaged => (
                 "link-damaged",
-                "the link is damaged: it was cut short or changed on its way".to_string(),
-                "every letter as it was made".to_string(),
-                AGAIN,
+                m::LINK_DAMAGED.into(),
+                m::EVERY_LETTER.into(),
+                m::COPY_AGAIN,
             ),
             Self::TooLarge => (
                 "link-too-large",
-                "the set is too large for a link".to_string(),
-                format!("at most {} kB as a file, and {most}", LIMITS.bytes / 1024),
-                "Send the set file instead.",
+                m::LINK_LARGE.into(),
+                m::MOST_IN_LINK
+                    .with("n", (LIMITS.bytes / 1024).to_string())
+                    .with("characters", most()),
+                m::SEND_FILE,
             ),
         };
         let column = match self {
@@ -80,8 +75,8 @@ impl Broken {
             code,
             place: on_the_line(column),
             found,
-            allowed,
-            help: Some(help.to_string()),
+            allowed: Some(allowed),
+            help: Some(help.into()),
             related: Vec::new(),
         }
     }
@@ -101,12 +96,12 @@ fn on_the_line(column: usize) -> Place {
 pub(super) struct Damage(Faults);
 
 impl Damage {
-    pub(super) fn view(&mut self, piece: &str, expected: &str) {
+    pub(super) fn view(&mut self, piece: &str, expected: Text) {
         self.0.push(Fault {
             code: "link-view",
             place: on_the_line(1),
-            found: format!("the link asks for {}", quoted(piece)),
-            allowed: expected.to_string(),
+            found: m::LINK_ASKS.with("what", quoted(piece)),
+            allowed: Some(expected.into()),
             help: None,
             related: Vec::new(),
         });

@@ -6,6 +6,8 @@
 use super::damage::Damage;
 use crate::math::push_decimal;
 use crate::set::{Coverage, PlayerId};
+use crate::voice::Text;
+use crate::voice::messages::fault as m;
 use alloc::borrow::Cow;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -72,7 +74,7 @@ impl View {
     }
 
     /// Takes a parameter; what was expected where its value means nothing.
-    fn take(&mut self, name: &str, value: &str) -> Option<&'static str> {
+    fn take(&mut self, name: &str, value: &str) -> Option<Text> {
         let understood = match name {
             "t" => self.take_time(value),
             "beat" => whole(value).map(|n| self.beat = Some(n)),
@@ -92,13 +94,13 @@ impl View {
         };
         match (understood, name) {
             (Some(()), _) => None,
-            (None, "t") => Some("seconds, or from and until: t=3.4 or t=3.4,6"),
-            (None, "beat") => Some("a beat, counted from 1: beat=3"),
-            (None, "read") => Some("a read, counted from 1: read=2"),
-            (None, "follow") => Some("players from 1 to 5: follow=1,4"),
-            (None, "coverage") => Some("a coverage: coverage=switch"),
-            (None, "speed") => Some("times the real speed, up to 16: speed=0.5"),
-            (None, _) => Some("paused, or paused=false"),
+            (None, "t") => Some(m::LINK_TIME),
+            (None, "beat") => Some(m::LINK_BEAT),
+            (None, "read") => Some(m::LINK_READ),
+            (None, "follow") => Some(m::LINK_FOLLOW),
+            (None, "coverage") => Some(m::LINK_COVERAGE),
+            (None, "speed") => Some(m::LINK_SPEED),
+            (None, _) => Some(m::LINK_PAUSED),
         }
     }
 

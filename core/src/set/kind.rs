@@ -1,7 +1,7 @@
 //! The trade's names for actions, with aliases; one row a kind.
 
 use super::Verb;
-use crate::fault::same_word;
+use crate::spelling::same_word;
 
 /// What a kind is called and which verb it belongs to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -2,7 +2,7 @@
 
 use super::{ActionId, Beat, Edge, PlayerId, Pointer};
 use crate::court::Side;
-use crate::fault::same_word;
+use crate::spelling::same_word;
 use alloc::string::String;
 use alloc::vec::Vec;
 

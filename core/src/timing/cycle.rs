@@ -5,9 +5,11 @@ use super::network::{Contradiction, TICKS};
 use crate::choreography::Choreography;
 use crate::fault::{Fault, Place};
 use crate::math::{Listed, sort_short};
-use crate::set::Set;
+use crate::set::{PlayerId, Set};
+use crate::voice::messages::fault as m;
+use crate::voice::{Message, Said};
 use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 /// The fault that names every wait of the circle.
@@ -25,7 +27,7 @@ pub(super) fn fault(
         .filter_map(|c| waits.get(*c).and_then(|w| woven.waits.get(*w)))
         .listed();
     let mut places: Vec<Place> = Vec::new();
-    let mut told = String::new();
+    let mut told: Option<Said> = None;
     for wait in &chain {
         if let Why::Written { row, tie } = wait.why
             && let Some(place) = written(set, ch, row, tie)
@@ -33,10 +35,11 @@ pub(super) fn fault(
         {
             places.push(place);
         }
-        if !told.is_empty() {
-            told.push_str("; ");
-        }
-        told.push_str(&sentence(ch, woven, wait));
+        let next = sentence(ch, woven, wait);
+        told = Some(match told {
+            Some(before) => m::THEN.with("first", before).with("then", next),
+            None => next,
+        });
     }
     sort_short(&mut places, |a, b| {
         (a.line, a.column).cmp(&(b.line, b.column))
@@ -49,11 +52,10 @@ pub(super) fn fault(
     Fault {
         code: "contradictory-waits",
         place,
-        found: format!(
-            "these waits go round in a circle, {} s short: {told}",
-            short(found.short)
-        ),
-        allowed: String::from("take one of the ties out, or give it less lag"),
+        found: m::CIRCLE
+            .with("n", short(found.short))
+            .with("waits", told.unwrap_or_else(|| "".into())),
+        allowed: Some(m::TAKE_OUT.into()),
         help: None,
         related: places,
     }
@@ -74,33 +76,40 @@ fn own_place(set: &Set, ch: &Choreography, woven: &Woven, chain: &[&Wait]) -> Pl
 }
 
 /// "3's cut waits for 4's screen to be set".
-fn sentence(ch: &Choreography, woven: &Woven, wait: &Wait) -> String {
+fn sentence(ch: &Choreography, woven: &Woven, wait: &Wait) -> Said {
     let (mine, theirs) = (
         label(ch, woven, wait.to.block),
         label(ch, woven, wait.from.block),
     );
+    let both = |message: Message| message.with("mine", mine.clone()).with("theirs", theirs);
+    let who = |message: Message, who: PlayerId| {
+        let said = message.with("mine", mine.clone());
+        said.with("who", who.number().to_string())
+    };
     match &wait.why {
-        Why::OwnOrder => format!("{mine} comes after {theirs}"),
-        Why::Ball => format!("{mine} waits for the ball from {theirs}"),
-        Why::Opening => format!("{mine} waits for its beat, which opens with {theirs}"),
-        Why::Feet { screener } => format!("{mine} waits for the feet of {}", screener.number()),
-        Why::Stays { cutter } => format!("{mine} stays until {} is by", cutter.number()),
-        Why::Receiver | Why::Stride => format!("{mine} and {theirs} meet at the catch"),
-        Why::Standing => format!("{mine} comes with {theirs}"),
-        Why::Shut => format!("{mine} shuts behind {theirs}"),
-        Why::Follows => format!("{mine} follows {theirs}"),
-        Why::Exchange => format!("{mine} and {theirs} meet at the exchange"),
-        Why::Written { .. } => format!("{mine} is tied to {theirs}"),
+        Why::OwnOrder => both(m::COMES_AFTER),
+        Why::Ball => both(m::WAITS_FOR_BALL),
+        Why::Opening => both(m::WAITS_FOR_BEAT),
+        Why::Feet { screener } => who(m::WAITS_FOR_FEET, *screener),
+        Why::Stays { cutter } => who(m::STAYS_UNTIL, *cutter),
+        Why::Receiver | Why::Stride => both(m::MEET_AT_CATCH),
+        Why::Standing => both(m::COMES_WITH),
+        Why::Shut => both(m::SHUTS_BEHIND),
+        Why::Follows => both(m::FOLLOWS),
+        Why::Exchange => both(m::MEET_AT_EXCHANGE),
+        Why::Written { .. } => both(m::IS_TIED),
     }
 }
 
-fn label(ch: &Choreography, woven: &Woven, block: usize) -> String {
+fn label(ch: &Choreography, woven: &Woven, block: usize) -> Said {
     let block = woven.blocks.get(block);
     let row = block.and_then(|b| b.row).and_then(|r| ch.rows.get(r));
     match (row, block.and_then(|b| b.who)) {
-        (Some(row), _) => format!("{}'s {}", row.who.number(), row.verb.name()),
-        (None, Some(who)) => format!("{}'s screen", who.number()),
-        (None, None) => String::from("the start"),
+        (Some(row), _) => m::WHOSE
+            .with("who", row.who.number().to_string())
+            .with("verb", row.verb.name()),
+        (None, Some(who)) => m::WHOSE_SCREEN.with("who", who.number().to_string()),
+        (None, None) => m::THE_START.into(),
     }
 }
 

@@ -358,7 +358,11 @@ fn ties_that_contradict_are_told_with_their_places_and_what_is_missing() {
     assert_eq!(faults.list.len(), 1);
     let fault = &faults.list[0];
     assert_eq!(fault.code, "contradictory-waits");
-    assert!(fault.found.contains("0.75 s short"), "{}", fault.found);
+    assert!(
+        fault.found.to_string().contains("0.75 s short"),
+        "{}",
+        fault.found
+    );
     let mut places: Vec<String> = fault
         .related
         .iter()

@@ -5,7 +5,7 @@ use super::{Language, Voice};
 use alloc::string::String;
 
 /// One message in every language of this build.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) struct In<T> {
     en: T,
     #[cfg(feature = "authoring")]
@@ -23,15 +23,15 @@ impl<T> In<T> {
 }
 
 /// Always the same words.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) struct Text(pub(super) In<&'static str>);
 
 /// Words with parts to put in.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) struct Message(pub(super) In<&'static str>);
 
 /// Several forms of the same, by name; the first, without a name, is the plain one.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) struct Forms(pub(super) In<&'static str>);
 
 impl From<Text> for Message {

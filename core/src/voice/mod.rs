@@ -7,13 +7,14 @@
 
 mod marks;
 mod message;
+mod said;
 #[cfg(test)]
 mod tests;
 
 pub(crate) use message::messages;
 pub(crate) use message::{Forms, Message, Text};
+pub use said::Said;
 
-use crate::math::push_fixed;
 use alloc::string::String;
 
 /// A language of the catalogues.
@@ -159,13 +160,6 @@ impl Voice {
     #[must_use]
     pub fn units(self) -> Units {
         self.units
-    }
-
-    /// `x` with all its `decimals`, in the way of the language.
-    pub(crate) fn number(self, x: f64, decimals: u8) -> String {
-        let mut out = String::new();
-        push_fixed(&mut out, x, decimals);
-        self.marked(&out)
     }
 
     /// A number that is written with a point, in the way of the language.

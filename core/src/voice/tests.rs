@@ -59,7 +59,7 @@ fn every_message_can_be_formed_in_every_language() {
         for (id, message) in messages::ALL {
             for told in formed(voice, *message) {
                 assert!(!told.is_empty(), "{id} {voice:?}");
-                assert!(!told.contains(['{', '}']), "{id} {voice:?}: {told}");
+                assert!(!told.contains("{$"), "{id} {voice:?}: {told}");
                 assert!(!told.contains(char::is_control), "{id} {voice:?}: {told}");
                 assert!(!told.contains("  "), "{id} {voice:?}: {told}");
                 assert!(!told.ends_with(' '), "{id} {voice:?}: {told}");
@@ -68,20 +68,15 @@ fn every_message_can_be_formed_in_every_language() {
     }
 }
 
-/// What is the same in both languages: signs, and words that Spanish coaches use as they are.
-const SAME: [&str; 16] = [
-    "action.said",
-    "action.way",
-    "action.pass-to",
+/// What is the same in both languages: signs of units, and names.
+const SAME: &[&str] = &[
     "card.title",
     "card.pass",
     "measure.metres",
     "measure.seconds",
     "measure.speed",
-    "measure.degrees",
-    "measure.inches",
-    "measure.feet-and-inches",
     "measure.half-metre",
+    "fault.ids",
     "title.fiba",
     "title.nba",
     "title.wnba",
@@ -92,7 +87,12 @@ const SAME: [&str; 16] = [
 fn nothing_is_left_untranslated() {
     let [english, spanish] = ["en", "es"].map(|tag| Voice::new(tag, Units::Courts));
     for (id, message) in messages::ALL {
-        let same = formed(english, *message)
+        let told = formed(english, *message);
+        // Parts and marks alone are nobody's words.
+        if !told.iter().any(|told| told.contains(char::is_alphabetic)) {
+            continue;
+        }
+        let same = told
             .iter()
             .zip(&formed(spanish, *message))
             .any(|(a, b)| a.replace('\u{a0}', " ") == b.replace('\u{a0}', " "));
@@ -111,7 +111,8 @@ fn no_english_word_stands_in_spanish() {
     let spanish = Voice::new("es", Units::Courts);
     for (id, message) in messages::ALL {
         for told in formed(spanish, *message) {
-            let told = told.to_lowercase();
+            // What stands in quotes is a word of a set file.
+            let told: String = told.to_lowercase().split('"').step_by(2).collect();
             let mut words = told.split(|c: char| !c.is_alphabetic());
             let found = words.find(|w| ENGLISH_WORDS.contains(w));
             assert_eq!(found, None, "{id}: {told}");

@@ -1,9 +1,19 @@
 //! Numbers with their units.
 
 use crate::court::RuleSet;
+use crate::math::push_fixed;
 use crate::voice::messages::measure as m;
 use crate::voice::{Message, Units, Voice};
 use alloc::string::String;
+
+impl Voice {
+    /// `x` with all its `decimals`, in the way of the language.
+    pub(crate) fn number(self, x: f64, decimals: u8) -> String {
+        let mut out = String::new();
+        push_fixed(&mut out, x, decimals);
+        self.marked(&out)
+    }
+}
 
 /// Metres in a foot, exactly.
 const FOOT: f64 = 0.3048;

@@ -44,7 +44,11 @@ fn contradictory_ties_name_each_other_and_what_is_missing() {
         places,
         ["/beats/0/actions/0/after", "/beats/0/actions/1/after"]
     );
-    assert!(fault.found.contains(" s short"), "{}", fault.found);
+    assert!(
+        std::string::ToString::to_string(&fault.found).contains(" s short"),
+        "{}",
+        fault.found
+    );
 }
 
 #[test]

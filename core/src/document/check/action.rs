@@ -5,8 +5,9 @@ use crate::document::json::Json;
 use crate::document::told::told;
 use crate::math::Listed;
 use crate::set::{Action, Family, Kind, PlayerId, Target, Verb, Via};
-use alloc::format;
-use alloc::string::String;
+use crate::voice::Said;
+use crate::voice::messages::fault as m;
+use alloc::string::ToString;
 use alloc::vec::Vec;
 
 impl Checker<'_, '_, '_> {
@@ -36,9 +37,10 @@ impl Checker<'_, '_, '_> {
         if action.who.len() > 1 && !matches!(action.verb, Verb::Screen | Verb::Hold | Verb::Fake) {
             self.report.add(who.start, "one-player-only", &|_| {
                 told(
-                    format!("{} players do one {}", action.who.len(), action.verb.name()),
-                    "only a screen, a hold and a fake are done by several as one; write one \
-                     action for each player",
+                    m::SEVERAL_DO_ONE
+                        .with("n", action.who.len().to_string())
+                        .with("verb", action.verb.name()),
+                    m::ONE_EACH,
                 )
             });
         }
@@ -51,7 +53,7 @@ impl Checker<'_, '_, '_> {
             .any(|(i, p)| who.iter().take(i).any(|q| q == p));
         if twice {
             self.report.add(node.start, "same-player-twice", &|_| {
-                told("a player stands twice in this list", "each player once")
+                told(m::TWICE_IN_LIST, m::EACH_ONCE)
             });
         }
     }
@@ -89,14 +91,14 @@ impl Checker<'_, '_, '_> {
         };
         let own = own.number();
         self.report.add(node.start, code, &|_| {
-            let found = match action.verb {
-                Verb::Pass => format!("{own} passes to {own}"),
-                Verb::Handoff => format!("{own} hands the ball to {own}"),
-                Verb::Screen => format!("{own} screens for {own}"),
-                Verb::Fake => format!("{own} fakes at {own}"),
-                _ => format!("{own} cannot use a screen of {own}"),
+            let message = match action.verb {
+                Verb::Pass => m::PASSES_TO_SELF,
+                Verb::Handoff => m::HANDS_TO_SELF,
+                Verb::Screen => m::SCREENS_FOR_SELF,
+                Verb::Fake => m::FAKES_AT_SELF,
+                _ => m::OWN_SCREEN,
             };
-            told(found, "name a team mate")
+            told(message.with("own", own.to_string()), m::NAME_MATE)
         });
     }
 
@@ -113,13 +115,13 @@ impl Checker<'_, '_, '_> {
         self.report
             .add(at(node, "to").start, "receiver-missing", &|_| {
                 let found = match (written, action.verb) {
-                    (true, _) => "this goes to a place, not to a player",
-                    (false, Verb::Pass) => "nobody receives this pass",
-                    (false, _) => "nobody takes this hand-off",
+                    (true, _) => m::TO_A_PLACE,
+                    (false, Verb::Pass) => m::NOBODY_RECEIVES,
+                    (false, _) => m::NOBODY_TAKES,
                 };
-                let told = told(found, "\"to\" is the number of a team mate");
+                let told = told(found, m::TO_IS_MATE);
                 if written {
-                    told.hint("The place of the catch or the exchange is \"at\".")
+                    told.hint(m::CATCH_IS_AT)
                 } else {
                     told
                 }
@@ -130,8 +132,8 @@ impl Checker<'_, '_, '_> {
         if action.receiver().is_some() {
             self.report.add(at(node, "to").start, "place-needed", &|_| {
                 told(
-                    format!("a {} goes to a place, not to a player", action.verb.name()),
-                    "a spot, [x, y], or {\"beside\": 4, \"side\": \"left\"}",
+                    m::VERB_NEEDS_PLACE.with("verb", action.verb.name()),
+                    m::PLACE_FORMS,
                 )
             });
         }
@@ -142,8 +144,8 @@ impl Checker<'_, '_, '_> {
         if action.to.is_none() && node.get("to").is_none() && !knows_its_end {
             self.report.add(node.start, "missing-field", &|_| {
                 told(
-                    format!("a {} has no \"to\"", action.verb.name()),
-                    "\"to\" is where it ends: a spot like \"left wing\", or [x, y]",
+                    m::VERB_LACKS_TO.with("verb", action.verb.name()),
+                    m::TO_IS_END,
                 )
             });
         }
@@ -168,10 +170,7 @@ impl Checker<'_, '_, '_> {
     fn screen(&mut self, action: &Action, node: &Json) {
         if action.for_whom.is_empty() {
             self.report.add(node.start, "screen-for-nobody", &|_| {
-                told(
-                    "this screen is for nobody",
-                    "\"for\" is the number of a team mate",
-                )
+                told(m::FOR_NOBODY, m::FOR_IS_MATE)
             });
         }
         let whom = at(node, "for");
@@ -181,11 +180,11 @@ impl Checker<'_, '_, '_> {
         if action.kind == Some(Kind::Gate) && action.who.len() != 2 {
             self.report
                 .add(at(node, "who").start, "gate-needs-two", &|_| {
-                    let found = match action.who.len() {
-                        1 => String::from("one player cannot be a gate"),
-                        n => format!("{n} players are a gate"),
+                    let found: Said = match action.who.len() {
+                        1 => m::NO_GATE_ALONE.into(),
+                        n => m::GATE_OF.with("n", n.to_string()),
                     };
-                    told(found, "two screeners, as a list: \"who\": [4, 5]")
+                    told(found, m::TWO_SCREENERS)
                 });
         }
     }

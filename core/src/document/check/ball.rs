@@ -4,7 +4,9 @@ use super::{Checker, at};
 use crate::document::json::Json;
 use crate::document::told::told;
 use crate::set::{Action, Kind, PlayerId, Verb, holder_after};
-use alloc::format;
+use crate::voice::Message;
+use crate::voice::messages::fault as m;
+use alloc::string::ToString;
 
 /// Where the ball is.
 #[derive(Clone, Copy)]
@@ -32,15 +34,17 @@ impl Checker<'_, '_, '_> {
                 let holder = holder.number();
                 self.report.add(at(node, "who").start, code, &|_| {
                     told(
-                        format!("{own} {does}, but {holder} has the ball"),
-                        "only the player with the ball can; what is written earlier happens first",
+                        m::WITHOUT_BALL
+                            .with("does", does.with("own", own.to_string()))
+                            .with("holder", holder.to_string()),
+                        m::ONLY_HOLDER,
                     )
                 });
             }
             Ball::Shot => self.report.add(node.start, "after-the-shot", &|_| {
                 told(
-                    format!("{own} {does} after the shot"),
-                    "the shot ends all possession; write it last",
+                    m::AFTER_SHOT.with("does", does.with("own", own.to_string())),
+                    m::SHOT_ENDS,
                 )
             }),
             _ => {}
@@ -59,16 +63,16 @@ impl Checker<'_, '_, '_> {
 }
 
 /// The code and the words for an action that needs the ball; `None` for all others.
-fn needs_ball(action: &Action) -> Option<(&'static str, &'static str)> {
+fn needs_ball(action: &Action) -> Option<(&'static str, Message)> {
     Some(match action.verb {
-        Verb::Pass => ("pass-without-ball", "passes"),
-        Verb::Dribble => ("dribble-without-ball", "dribbles"),
-        Verb::Shot => ("shot-without-ball", "shoots"),
-        Verb::Handoff => ("handoff-without-ball", "hands the ball off"),
+        Verb::Pass => ("pass-without-ball", m::PASSES),
+        Verb::Dribble => ("dribble-without-ball", m::DRIBBLES),
+        Verb::Shot => ("shot-without-ball", m::SHOOTS),
+        Verb::Handoff => ("handoff-without-ball", m::HANDS_OFF),
         Verb::Fake => {
             let pretends = matches!(action.of, Some(Verb::Pass | Verb::Shot))
                 || matches!(action.kind, Some(Kind::PassFake | Kind::ShotFake));
-            return pretends.then_some(("fake-without-ball", "fakes with the ball"));
+            return pretends.then_some(("fake-without-ball", m::FAKES_WITH_BALL));
         }
         Verb::Cut | Verb::Screen | Verb::Hold => return None,
     })

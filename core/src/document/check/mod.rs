@@ -10,10 +10,12 @@ use super::report::Report;
 use super::shape::join;
 use super::told::{quoted, told};
 use crate::court::Court;
-use crate::fault::nearest;
 use crate::math::Listed;
 use crate::set::{Beat, Condition, PlayerId, Read, Set};
-use alloc::format;
+use crate::spelling::nearest;
+use crate::voice::Said;
+use crate::voice::messages::fault as m;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use ball::Ball;
 
@@ -65,7 +67,7 @@ impl<'s> Checker<'s, '_, '_> {
         }
         match holders.as_slice() {
             [] => self.report.add(players.start, "no-ball", &|_| {
-                told("nobody has the ball", "one player has it: \"ball\": true")
+                told(m::NOBODY_HAS_BALL, m::ONE_HAS_IT_WRITTEN)
             }),
             [_] => {}
             [(first, start), others @ ..] => {
@@ -74,8 +76,10 @@ impl<'s> Checker<'s, '_, '_> {
                         .add_related(*second, "two-balls", &[*start], &|_| {
                             let (a, b) = (first.number(), other.number());
                             told(
-                                format!("{a} and {b} both have the ball"),
-                                "one player has it",
+                                m::BOTH_HAVE_BALL
+                                    .with("a", a.to_string())
+                                    .with("b", b.to_string()),
+                                m::ONE_HAS_IT,
                             )
                         });
                 }
@@ -135,8 +139,8 @@ impl<'s> Checker<'s, '_, '_> {
                 self.report
                     .add(at(node, "id").start, "unknown-action", &|_| {
                         told(
-                            format!("no action has the id {}", quoted(name)),
-                            format!("ids: {}", join(ids.iter().copied())),
+                            m::NO_SUCH_ID.with("id", quoted(name)),
+                            m::IDS.with("ids", join(ids.iter().copied())),
                         )
                         .meant(nearest(name, ids.iter().copied()))
                     });
@@ -152,18 +156,17 @@ impl<'s> Checker<'s, '_, '_> {
             if slow.from > slow.to || usize::from(slow.to) > beats {
                 self.report.add(node.start, "no-such-beat", &|_| {
                     told(
-                        format!("from beat {} to beat {}", slow.from, slow.to),
-                        format!("beats are 1 to {beats}, the earlier one first"),
+                        m::FROM_BEAT
+                            .with("from", slow.from.to_string())
+                            .with("to", slow.to.to_string()),
+                        m::BEATS_ARE.with("n", beats.to_string()),
                     )
                 });
             }
             if slow.rate <= 0.0 {
                 self.report
                     .add(at(node, "rate").start, "number-out-of-range", &|_| {
-                        told(
-                            "a rate of 0 would stand still",
-                            "a number above 0, at most 1",
-                        )
+                        told(m::RATE_ZERO, m::RATE_IS)
                     });
             }
         }
@@ -172,10 +175,7 @@ impl<'s> Checker<'s, '_, '_> {
         for ((before, mark), node) in pairs.zip(nodes.iter().skip(1)) {
             if mark.t <= before.t || mark.film <= before.film {
                 self.report.add(node.start, "film-out-of-order", &|_| {
-                    told(
-                        "this mark is not later than the one before",
-                        "marks in order of time",
-                    )
+                    told(m::MARK_NOT_LATER, m::MARKS_IN_ORDER)
                 });
             }
         }
@@ -199,8 +199,8 @@ impl<'s> Checker<'s, '_, '_> {
             self.report.add(node.start, "player-not-in-set", &|_| {
                 let numbers: Vec<_> = set.players.iter().map(|p| p.id).listed();
                 told(
-                    format!("{} does not play in this set", id.number()),
-                    format!("players: {}", listed(&numbers)),
+                    m::NOT_IN_SET.with("who", id.number().to_string()),
+                    m::PLAYERS_HERE.with("players", listed(&numbers)),
                 )
             });
         }
@@ -225,17 +225,12 @@ fn ids(set: &Set) -> Vec<&str> {
 }
 
 /// "4 and 5".
-fn listed(players: &[PlayerId]) -> alloc::string::String {
-    let mut out = alloc::string::String::new();
-    for (i, player) in players.iter().enumerate() {
-        if i > 0 {
-            out.push_str(if i + 1 == players.len() {
-                " and "
-            } else {
-                ", "
-            });
-        }
-        out.push(char::from(b'0' + player.number()));
+fn listed(players: &[PlayerId]) -> Said {
+    let numbers: Vec<String> = players.iter().map(|p| p.number().to_string()).listed();
+    match numbers.split_last() {
+        Some((last, first)) if !first.is_empty() => m::AND
+            .with("first", first.join(", "))
+            .with("last", last.as_str()),
+        last => last.map_or("", |(last, _)| last).into(),
     }
-    out
 }

@@ -6,8 +6,9 @@ use crate::document::json::Json;
 use crate::document::told::told;
 use crate::math::Point;
 use crate::set::{PlayerId, SetPlace};
+use crate::voice::messages::fault as m;
 use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 
 /// How far behind a line a thrower-in may stand, metres. Common practice, no source.
 const BEHIND: f64 = 1.0;
@@ -30,10 +31,7 @@ impl Checker<'_, '_, '_> {
                 if own.contains(&beside.who) {
                     self.report.add(node.start, "beside-oneself", &|_| {
                         let who = beside.who.number();
-                        told(
-                            format!("{who} cannot stand beside {who}"),
-                            "beside a team mate",
-                        )
+                        told(m::BESIDE_SELF.with("who", who.to_string()), m::BESIDE)
                     });
                 }
                 return;
@@ -46,19 +44,14 @@ impl Checker<'_, '_, '_> {
         let throw_in = self.court.in_bounds(point, -BEHIND) && behind == 0.0;
         self.report.add(node.start, "off-court", &|_| {
             let told = told(
-                "this place is off the court",
-                format!(
-                    "x from -{0} to {0}, y from -{1} to {2}, in metres from the ring",
-                    metres(marks.sideline),
-                    metres(marks.baseline),
-                    metres(marks.half)
-                ),
+                m::OFF_COURT,
+                m::COURT_IS
+                    .with("side", metres(marks.sideline))
+                    .with("back", metres(marks.baseline))
+                    .with("half", metres(marks.half)),
             );
             if throw_in {
-                told.hint(
-                    "Who throws in stands at a spot: \"left sideline throw-in\", \
-                     \"right baseline throw-in\".",
-                )
+                told.hint(m::THROW_IN_SPOTS)
             } else {
                 told
             }

@@ -8,7 +8,9 @@ use crate::math::Listed;
 use crate::set::{
     Action, ActionId, Edge, Kind, PlayerId, ReadInstant, Scope, Tie, TieRelation, Verb, Via,
 };
-use alloc::format;
+use crate::voice::Said;
+use crate::voice::messages::fault as m;
+use alloc::string::ToString;
 use alloc::vec::Vec;
 
 /// An instant as a tie or a read names it.
@@ -50,7 +52,7 @@ impl<'s> Checker<'s, '_, '_> {
         };
         if core::ptr::eq(to, action) {
             self.report.add(node.start, "tie-to-itself", &|_| {
-                told("this action waits for itself", "the id of another action")
+                told(m::WAITS_FOR_ITSELF, m::ANOTHER_ID)
             });
             return;
         }
@@ -106,18 +108,14 @@ impl<'s> Checker<'s, '_, '_> {
             let moves = matches!(action.verb, Verb::Cut | Verb::Dribble);
             self.report.add(edge_node.start, "no-such-instant", &|_| {
                 let told = told(
-                    format!(
-                        "this {} has no \"{}\"",
-                        action.verb.name(),
-                        named.edge.name()
-                    ),
-                    format!("it has: {}", join(edges.iter().map(|e| e.name()))),
+                    m::NO_INSTANT
+                        .with("verb", action.verb.name())
+                        .with("edge", named.edge.name()),
+                    m::HAS_INSTANTS.with("edges", join(edges.iter().map(|e| e.name()))),
                 );
                 match named.edge {
-                    _ if passes && moves => {
-                        told.hint("Only a cut \"off\" somebody passes a screen.")
-                    }
-                    Edge::Shut => told.hint("Only a gate shuts."),
+                    _ if passes && moves => told.hint(m::ONLY_OFF),
+                    Edge::Shut => told.hint(m::ONLY_GATE),
                     _ => told,
                 }
             });
@@ -127,11 +125,11 @@ impl<'s> Checker<'s, '_, '_> {
             && !screeners.contains(&of)
         {
             self.report.add(of_node.start, "no-such-screener", &|_| {
-                let allowed = match screeners.len() {
-                    0 => "no screener takes part in that action".into(),
-                    _ => format!("screeners of that action: {}", listed(&screeners)),
+                let allowed: Said = match screeners.len() {
+                    0 => m::NO_SCREENERS.into(),
+                    _ => m::SCREENERS_THERE.with("screeners", listed(&screeners)),
                 };
-                told(format!("{} is no screener there", of.number()), allowed)
+                told(m::NO_SCREENER.with("who", of.number().to_string()), allowed)
             });
         }
     }

@@ -3,6 +3,7 @@
 use super::{Choice, Shape, Table, field, needed};
 use crate::document::words::Words;
 use crate::set::Verb;
+use crate::voice::messages::fault as m;
 
 pub(super) const TITLE: Shape = Shape::Text(200);
 pub(super) const PARAGRAPH: Shape = Shape::Text(2000);
@@ -14,7 +15,7 @@ pub(super) const EDGE: Shape = Shape::Word(Words::Edge);
 pub(super) const LEVEL: Shape = Shape::Word(Words::Level);
 
 const MOVED: Table = Table {
-    what: "a place near a spot",
+    what: m::NEAR_SPOT,
     fields: &[
         needed("spot", SPOT, "The spot."),
         field(
@@ -27,7 +28,7 @@ const MOVED: Table = Table {
 };
 
 const BESIDE: Table = Table {
-    what: "a place beside a team mate",
+    what: m::BESIDE_MATE,
     fields: &[
         needed("beside", Shape::Player, "The team mate."),
         needed(
@@ -44,7 +45,7 @@ const BESIDE: Table = Table {
 };
 
 const USED: Table = Table {
-    what: "the use of a screen",
+    what: m::USE_OF_SCREEN,
     fields: &[
         needed("who", Shape::Player, "Whose screen."),
         field("side", OFF_SIDE, "Which side of it."),
@@ -52,7 +53,7 @@ const USED: Table = Table {
 };
 
 const BY: Table = Table {
-    what: "a screener to pass",
+    what: m::SCREENER_TO_PASS,
     fields: &[
         needed("off", Shape::Player, "Whose screen."),
         field("side", OFF_SIDE, "Which side of it."),
@@ -60,7 +61,7 @@ const BY: Table = Table {
 };
 
 pub(super) const PLACE: Shape = Shape::Either(&Choice {
-    says: "a place: a spot like \"left wing\", [x, y] in metres, or a place beside a team mate",
+    says: m::ANY_PLACE,
     shapes: &[
         SPOT,
         Shape::Point,
@@ -70,7 +71,7 @@ pub(super) const PLACE: Shape = Shape::Either(&Choice {
 });
 
 const TARGET: Shape = Shape::Either(&Choice {
-    says: "a place like \"left wing\" or [x, y], or a player's number from 1 to 5",
+    says: m::PLACE_OR_PLAYER,
     shapes: &[
         SPOT,
         Shape::Player,
@@ -81,7 +82,7 @@ const TARGET: Shape = Shape::Either(&Choice {
 });
 
 const VIA: Shape = Shape::Either(&Choice {
-    says: "a place like \"left wing\" or [x, y], or a screener to pass: {\"off\": 4}",
+    says: m::PLACE_OR_SCREENER,
     shapes: &[
         SPOT,
         Shape::Point,
@@ -92,12 +93,12 @@ const VIA: Shape = Shape::Either(&Choice {
 });
 
 const OFF: Shape = Shape::Either(&Choice {
-    says: "a screener's number, or {\"who\": 5, \"side\": \"under\"}",
+    says: m::SCREENER,
     shapes: &[Shape::Player, Shape::Object(&USED)],
 });
 
 const TIE: Table = Table {
-    what: "a tie",
+    what: m::TIE,
     fields: &[
         needed(
             "id",
@@ -128,13 +129,13 @@ const TIE: Table = Table {
 };
 
 const TIES: Shape = Shape::OneOrMore(&Shape::Either(&Choice {
-    says: "the id of an action, or {\"id\": …, \"edge\": …}",
+    says: m::TIED_TO,
     shapes: &[Shape::Id, Shape::Object(&TIE)],
 }));
 
 /// One action.
 pub(in crate::document) const ACTION: Table = Table {
-    what: "an action",
+    what: m::ACTION,
     fields: &[
         field(
             "id",

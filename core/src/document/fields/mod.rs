@@ -10,6 +10,7 @@ pub(super) use action::{ACTION, verbs_of};
 pub(super) use set::SET;
 
 use super::words::Words;
+use crate::voice::Text;
 
 /// What may stand in a field.
 #[derive(Clone, Copy, Debug)]
@@ -54,7 +55,7 @@ pub(super) enum Shape {
 #[derive(Debug)]
 pub(super) struct Choice {
     /// What they are together, for a fault's "allowed".
-    pub(super) says: &'static str,
+    pub(super) says: Text,
     /// The shapes; each differs from the others by its JSON type or, where several are objects, by
     /// the first field of its table.
     pub(super) shapes: &'static [Shape],
@@ -64,7 +65,7 @@ pub(super) struct Choice {
 #[derive(Debug)]
 pub(super) struct Table {
     /// What it is called.
-    pub(super) what: &'static str,
+    pub(super) what: Text,
     /// Its fields, in the order in which they are written.
     pub(super) fields: &'static [Field],
 }

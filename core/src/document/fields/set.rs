@@ -4,9 +4,10 @@ use super::action::{ACTION, EDGE, LEVEL, PARAGRAPH, PLACE, PLAYERS, SIDE, TITLE}
 use super::{Choice, Shape, Table, field, needed};
 use crate::document::words::Words;
 use crate::set::FilmMark;
+use crate::voice::messages::fault as m;
 
 const BEAT: Table = Table {
-    what: "a beat",
+    what: m::BEAT,
     fields: &[
         field("title", TITLE, "Its name."),
         field("say", PARAGRAPH, "Your own words for it."),
@@ -21,7 +22,7 @@ const BEAT: Table = Table {
 const BEATS: Shape = Shape::List(&Shape::Object(&BEAT), 1, 200);
 
 const INSTANT: Table = Table {
-    what: "an instant",
+    what: m::INSTANT,
     fields: &[
         needed("id", Shape::Id, "The action, by its id."),
         needed("edge", EDGE, "Its instant."),
@@ -34,7 +35,7 @@ const INSTANT: Table = Table {
 };
 
 const IF_COVERAGE: Table = Table {
-    what: "the coverage that decides",
+    what: m::DECIDING_COVERAGE,
     fields: &[needed(
         "coverage",
         Shape::Word(Words::Coverage),
@@ -43,7 +44,7 @@ const IF_COVERAGE: Table = Table {
 };
 
 const IF_DOES: Table = Table {
-    what: "the deed that decides",
+    what: m::DECIDING_DEED,
     fields: &[
         needed("does", Shape::Word(Words::Deed), "What the defender does."),
         needed("who", Shape::Defender, "The defender."),
@@ -52,7 +53,7 @@ const IF_DOES: Table = Table {
 };
 
 const IF_NEAR: Table = Table {
-    what: "the distance that decides",
+    what: m::DECIDING_DISTANCE,
     fields: &[
         needed(
             "under",
@@ -64,7 +65,7 @@ const IF_NEAR: Table = Table {
 };
 
 const IF_LANE: Table = Table {
-    what: "the lane that decides",
+    what: m::DECIDING_LANE,
     fields: &[
         needed("lane", Shape::Word(Words::Closed), "\"closed\"."),
         needed("from", Shape::Player, "From whom."),
@@ -73,8 +74,7 @@ const IF_LANE: Table = Table {
 };
 
 const CONDITION: Shape = Shape::Either(&Choice {
-    says: "{\"coverage\": …}, {\"who\": \"X3\", \"does\": …}, {\"who\": \"X3\", \"under\": metres} \
-           or {\"lane\": \"closed\", \"from\": 1, \"to\": 3}",
+    says: m::CONDITION,
     shapes: &[
         Shape::Object(&IF_COVERAGE),
         Shape::Object(&IF_DOES),
@@ -84,7 +84,7 @@ const CONDITION: Shape = Shape::Either(&Choice {
 });
 
 static READ: Table = Table {
-    what: "a read",
+    what: m::READ,
     fields: &[
         field("title", TITLE, "Its name."),
         needed("at", Shape::Object(&INSTANT), "When it is made."),
@@ -107,7 +107,7 @@ static READ: Table = Table {
 static ONE_READ: Shape = Shape::Object(&READ);
 
 const PLAYER: Table = Table {
-    what: "a player",
+    what: m::PLAYER,
     fields: &[
         needed("at", PLACE, "Where they stand as the set begins."),
         field("ball", Shape::Flag, "Whether they hold the ball."),
@@ -125,7 +125,7 @@ const PLAYER: Table = Table {
 };
 
 const DIRECTIVE: Table = Table {
-    what: "an instruction to a defender",
+    what: m::INSTRUCTION,
     fields: &[
         needed("id", Shape::Id, "The action, by its id."),
         needed("who", Shape::Defender, "The defender."),
@@ -135,7 +135,7 @@ const DIRECTIVE: Table = Table {
 };
 
 const DEFENCE: Table = Table {
-    what: "the defence",
+    what: m::DEFENCE,
     fields: &[
         field(
             "all",
@@ -151,7 +151,7 @@ const DEFENCE: Table = Table {
 };
 
 const SLOW: Table = Table {
-    what: "a slow stretch",
+    what: m::SLOW_STRETCH,
     fields: &[
         needed("from", Shape::Count(200), "From this beat; the first is 1."),
         needed("to", Shape::Count(200), "To the end of this beat."),
@@ -164,7 +164,7 @@ const SLOW: Table = Table {
 };
 
 const FILM: Table = Table {
-    what: "a film mark",
+    what: m::FILM_MARK,
     fields: &[
         needed(
             "t",
@@ -181,7 +181,7 @@ const FILM: Table = Table {
 
 /// The whole file.
 pub(in crate::document) const SET: Table = Table {
-    what: "a set",
+    what: m::SET,
     fields: &[
         needed("backcut", Shape::Version, "The version of this format: 1."),
         needed("title", TITLE, "The name of the set."),

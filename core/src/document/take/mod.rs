@@ -13,10 +13,11 @@ use super::shape::{counted, defender, whole};
 use super::told::{quoted, told};
 use super::words;
 use crate::athlete::Level;
-use crate::fault::nearest;
 use crate::math::Listed;
 use crate::set::{ActionId, Beat, FilmMark, Player, PlayerId, Scope, Set, SetPlace, SlowStretch};
-use alloc::format;
+use crate::spelling::nearest;
+use crate::voice::Said;
+use crate::voice::messages::fault as m;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
@@ -82,10 +83,7 @@ impl<'t> Taker<'_, '_, 't> {
                 let taken = names.iter().chain(self.scopes.iter().flatten());
                 if self.judge && taken.clone().any(|n| n.0 == name) {
                     self.report.add(node.start, "duplicate-id", &|_| {
-                        told(
-                            format!("the id {} is taken", quoted(name)),
-                            "each id names one action",
-                        )
+                        told(m::ID_TAKEN.with("id", quoted(name)), m::ID_ONCE)
                     });
                 }
                 names.push((name, ActionId { beat: b, action: a }));
@@ -124,11 +122,11 @@ impl<'t> Taker<'_, '_, 't> {
             let scopes = &self.scopes;
             self.report.add(node.start, "unknown-action", &|_| {
                 let known: Vec<&str> = scopes.iter().flatten().map(|n| n.0).listed();
-                let allowed = match known.len() {
-                    0 => "no action has an id yet".to_string(),
-                    _ => format!("ids: {}", super::shape::join(known.iter().copied())),
+                let allowed: Said = match known.len() {
+                    0 => m::NO_IDS.into(),
+                    _ => m::IDS.with("ids", super::shape::join(known.iter().copied())),
                 };
-                told(format!("no action has the id {}", quoted(name)), allowed)
+                told(m::NO_SUCH_ID.with("id", quoted(name)), allowed)
                     .meant(nearest(name, known.iter().copied()))
             });
         }
@@ -140,8 +138,8 @@ impl<'t> Taker<'_, '_, 't> {
         if count > LIMITS.actions {
             self.report.add(tree.start, "too-many-actions", &|_| {
                 told(
-                    format!("the set has {}", counted(count, "action")),
-                    format!("at most {}", LIMITS.actions),
+                    counted(m::COUNT_ACTIONS, count),
+                    m::AT_MOST.with("n", LIMITS.actions.to_string()),
                 )
             });
         }

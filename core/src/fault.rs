@@ -1,11 +1,11 @@
 //! What cannot be understood as written, and where it stands in the file.
 
-use alloc::string::String;
+use crate::voice::messages::fault as m;
+use crate::voice::{Said, Voice};
+use alloc::format;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt;
-
-mod suggest;
-pub use suggest::{nearest, same_word};
 
 /// A place in a set file.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -26,30 +26,61 @@ pub struct Fault {
     /// Where it stands.
     pub place: Place,
     /// What was found there.
-    pub found: String,
+    pub found: Said,
     /// What is allowed there.
-    pub allowed: String,
+    pub allowed: Option<Said>,
     /// A nearer hint: "did you mean …".
-    pub help: Option<String>,
+    pub help: Option<Said>,
     /// Other places that take part, for example the other ties of a contradiction.
     pub related: Vec<Place>,
 }
 
-impl fmt::Display for Fault {
-    /// One line: `line 3, column 9 (/players/1/at): found …; what is allowed. Did you mean …? [code]`.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "line {}, column {}", self.place.line, self.place.column)?;
-        if !self.place.pointer.is_empty() {
-            write!(f, " ({})", self.place.pointer)?;
+impl Fault {
+    /// That a page asks for a `court`, `level`, `coverage` or `read` that there is not.
+    #[must_use]
+    pub fn unknown_option(what: &str, name: &str, allowed: impl Into<Said>) -> Self {
+        Self {
+            code: "unknown-option",
+            place: Place::default(),
+            found: m::ASKS_FOR.with("what", what).with("name", name),
+            allowed: Some(allowed.into()),
+            help: None,
+            related: Vec::new(),
         }
-        write!(f, ": {}", self.found)?;
-        if !self.allowed.is_empty() {
-            write!(f, "; {}", self.allowed)?;
+    }
+
+    /// One line: `line 3, column 9 (/players/1/at): found …; what is allowed. Did you mean …? [code]`.
+    #[must_use]
+    pub fn told(&self, voice: Voice) -> String {
+        let Place {
+            pointer,
+            line,
+            column,
+        } = &self.place;
+        let (line, column) = (line.to_string(), column.to_string());
+        let mut out = voice.fill(m::LINE, &[("line", &line), ("column", &column)]);
+        if !pointer.is_empty() {
+            out.push_str(&format!(" ({pointer})"));
+        }
+        out.push_str(": ");
+        out.push_str(&self.found.told(voice));
+        if let Some(allowed) = &self.allowed {
+            out.push_str("; ");
+            out.push_str(&allowed.told(voice));
         }
         if let Some(help) = &self.help {
-            write!(f, ". {help}")?;
+            out.push_str(". ");
+            out.push_str(&help.told(voice));
         }
-        write!(f, " [{}]", self.code)
+        out.push_str(&format!(" [{}]", self.code));
+        out
+    }
+}
+
+/// [`Fault::told`] in English.
+impl fmt::Display for Fault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.told(Voice::ENGLISH))
     }
 }
 
@@ -106,18 +137,22 @@ impl Faults {
     }
 }
 
+impl Faults {
+    /// All of them, a line each, and how many more there are.
+    #[must_use]
+    pub fn told(&self, voice: Voice) -> String {
+        let mut lines: Vec<String> = self.list.iter().map(|f| f.told(voice)).collect();
+        if self.more > 0 {
+            lines.push(voice.fill(m::MORE, &[("n", &self.more.to_string())]));
+        }
+        lines.join("\n")
+    }
+}
+
+/// [`Faults::told`] in English.
 impl fmt::Display for Faults {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        for (i, fault) in self.list.iter().enumerate() {
-            if i > 0 {
-                writeln!(f)?;
-            }
-            write!(f, "{fault}")?;
-        }
-        if self.more > 0 {
-            write!(f, "\n{} more", self.more)?;
-        }
-        Ok(())
+        f.write_str(&self.told(Voice::ENGLISH))
     }
 }
 

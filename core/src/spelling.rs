@@ -6,8 +6,8 @@ use alloc::vec::Vec;
 /// more than a third of the letters would have to change.
 ///
 /// ```
-/// assert_eq!(backcut::fault::nearest("left wnig", ["left wing", "left slot"]), Some("left wing"));
-/// assert_eq!(backcut::fault::nearest("sauna", ["left wing", "left slot"]), None);
+/// assert_eq!(backcut::spelling::nearest("left wnig", ["left wing", "left slot"]), Some("left wing"));
+/// assert_eq!(backcut::spelling::nearest("sauna", ["left wing", "left slot"]), None);
 /// ```
 #[must_use]
 pub fn nearest<'a>(word: &str, allowed: impl IntoIterator<Item = &'a str>) -> Option<&'a str> {
@@ -27,8 +27,8 @@ pub fn nearest<'a>(word: &str, allowed: impl IntoIterator<Item = &'a str>) -> Op
 /// and space around the first: how a word of a set file is compared with those that are known.
 ///
 /// ```
-/// assert!(backcut::fault::same_word(" Pin_Down", "pin-down"));
-/// assert!(!backcut::fault::same_word("pin downs", "pin-down"));
+/// assert!(backcut::spelling::same_word(" Pin_Down", "pin-down"));
+/// assert!(!backcut::spelling::same_word("pin downs", "pin-down"));
 /// ```
 #[must_use]
 pub fn same_word(written: &str, known: &str) -> bool {
