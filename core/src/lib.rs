@@ -79,6 +79,8 @@ pub mod play;
 pub mod quiz;
 pub mod scene;
 pub mod set;
+#[cfg(feature = "authoring")]
+pub mod stops;
 pub mod strip;
 pub mod svg;
 pub mod timeline;

@@ -155,6 +155,7 @@ impl Checker<'_, '_> {
                 let fits = in_range(*n, -7, 7);
                 self.range(node, shape, "number-out-of-range", fits, name);
             }
+            #[cfg(feature = "authoring")]
             (Shape::Count(to), Value::Number(n)) => {
                 let fits = whole(*n).is_some_and(|n| (1..=*to).contains(&n));
                 self.range(node, shape, "number-out-of-range", fits, name);
@@ -257,6 +258,8 @@ impl Checker<'_, '_> {
 
     fn either(&mut self, node: &Json, choice: &Choice, name: &str) {
         let fits = |shape: &&Shape| match (shape, &node.value) {
+            #[cfg(feature = "authoring")]
+            (Shape::Count(_), Value::Number(_)) => true,
             (Shape::Player, Value::Number(_))
             | (Shape::Word(_) | Shape::Id, Value::Text(_))
             | (Shape::Point, Value::List(_)) => true,
@@ -373,6 +376,7 @@ fn allowed(shape: &Shape) -> String {
         Shape::Number(from, to) => format!("a number from {from} to {to}"),
         Shape::Seconds(from, to) => format!("a number of seconds from {from} to {to}"),
         Shape::Angle => String::from("radians: 0 looks at the ring, 1.57 to the offence's right"),
+        #[cfg(feature = "authoring")]
         Shape::Count(to) => format!("a whole number from 1 to {to}"),
         Shape::Player => String::from("a player's number from 1 to 5"),
         Shape::Defender => String::from("a defender, \"X1\" to \"X5\""),

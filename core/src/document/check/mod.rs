@@ -12,6 +12,8 @@ use super::told::{quoted, told};
 use crate::court::Court;
 use crate::fault::nearest;
 use crate::math::Listed;
+#[cfg(feature = "authoring")]
+use crate::set::SlowEnd;
 use crate::set::{Beat, Condition, PlayerId, Read, Set};
 use alloc::format;
 use alloc::vec::Vec;
@@ -30,7 +32,9 @@ pub(super) fn check(set: &Set, tree: &Json, report: &mut Report<'_>) {
     checker.beats(&set.beats, tree.get("beats"), ball);
     checker.reads(&set.reads, tree.get("reads"));
     checker.defence(tree);
-    checker.stretches(tree);
+    #[cfg(feature = "authoring")]
+    checker.slow(tree);
+    checker.film(tree);
 }
 
 struct Checker<'s, 'r, 'a> {
@@ -144,18 +148,26 @@ impl<'s> Checker<'s, '_, '_> {
         }
     }
 
-    fn stretches(&mut self, tree: &Json) {
+    #[cfg(feature = "authoring")]
+    fn slow(&mut self, tree: &Json) {
         let set = self.set;
         let beats = set.beats.len();
         let nodes = tree.get("slow").map_or(&[][..], Json::items);
         for (slow, node) in set.slow.iter().zip(nodes) {
-            if slow.from > slow.to || usize::from(slow.to) > beats {
-                self.report.add(node.start, "no-such-beat", &|_| {
-                    told(
-                        format!("from beat {} to beat {}", slow.from, slow.to),
-                        format!("beats are 1 to {beats}, the earlier one first"),
-                    )
-                });
+            let mut last = 1;
+            for (end, key) in [(&slow.from, "from"), (&slow.to, "to")] {
+                match end {
+                    SlowEnd::Beat(n) if *n < last || usize::from(*n) > beats => {
+                        self.report.add(at(node, key).start, "no-such-beat", &|_| {
+                            told(
+                                format!("\"{key}\" is beat {n}"),
+                                format!("beats are 1 to {beats}, the earlier one first"),
+                            )
+                        });
+                    }
+                    SlowEnd::Beat(n) => last = *n,
+                    SlowEnd::Instant(instant) => self.instant(instant, at(node, key)),
+                }
             }
             if slow.rate <= 0.0 {
                 self.report
@@ -167,6 +179,10 @@ impl<'s> Checker<'s, '_, '_> {
                     });
             }
         }
+    }
+
+    fn film(&mut self, tree: &Json) {
+        let set = self.set;
         let nodes = tree.get("film").map_or(&[][..], Json::items);
         let pairs = set.film.iter().zip(set.film.iter().skip(1));
         for ((before, mark), node) in pairs.zip(nodes.iter().skip(1)) {
