@@ -2,11 +2,11 @@
 //! published.
 //!
 //! `golden/<feature>/<case>` is what is expected: `frames` in whole millimetres and degrees, a line
-//! an instant, so that a difference can be read; `pictures` as SVG; `words` in each language; `hashes.txt` a hash over the
-//! bits of all frames at 60 a second, `defences.txt` one over every defence, both of which the wasm
-//! build is held against too. `BLESS=1` makes
-//! them anew. A failure leaves what was expected, what was got and the difference in the target
-//! folder and says where.
+//! an instant, so that a difference can be read; `pictures` as SVG; `words` and `walks` (where a walk
+//! through a set stops, and why) in each language; `hashes.txt` a hash over the bits of all frames at
+//! 60 a second, `defences.txt` one over every defence, both of which the wasm build is held against
+//! too. `BLESS=1` makes them anew. A failure leaves what was expected, what was got and the
+//! difference in the target folder and says where.
 #![allow(
     clippy::unwrap_used,
     clippy::indexing_slicing,
@@ -207,6 +207,29 @@ fn word_cases() -> Vec<Case> {
     cases
 }
 
+/// Where a walk through each set stops, and why.
+fn walk_cases() -> Vec<Case> {
+    let case = |tag| {
+        let options = Options {
+            voice: Voice::new(tag, Units::Courts),
+            ..Options::default()
+        };
+        let mut text = String::new();
+        for (name, set) in demo_sets() {
+            let play = open(&set, options);
+            writeln!(text, "{name}").unwrap();
+            for stop in play.stops() {
+                writeln!(text, "{:6.2} {}", stop.t, play.stop(&stop)).unwrap();
+            }
+        }
+        Case {
+            file: format!("walks/{tag}.txt"),
+            text,
+        }
+    };
+    Vec::from(["en", "es"].map(case))
+}
+
 /// A look, five defenders and flags, as the tool draws them.
 fn judged_picture() -> String {
     let play = demo_set("fogbank", Options::default());
@@ -216,9 +239,22 @@ fn judged_picture() -> String {
         defence: Some(&defence),
         looks: &looks,
         flags: &Flag::of(&findings),
+        ..Verdict::default()
     };
     let t = looks.first().map_or(0.0, |l| l.t + 0.1);
     play.poster(Some(&verdict), t, WIDTH, &Palette::light())
+}
+
+/// An instant of a walk-through with what is next.
+fn ghost_picture() -> String {
+    let play = demo_set("turnstile", Options::default());
+    let stops = play.stops();
+    let next = stops.iter().map(|s| s.t).find(|t| *t > 4.1);
+    let verdict = Verdict {
+        ghosts: next,
+        ..Verdict::default()
+    };
+    play.poster(Some(&verdict), 4.1, WIDTH, &Palette::light())
 }
 
 fn picture_cases() -> Vec<Case> {
@@ -235,6 +271,7 @@ fn picture_cases() -> Vec<Case> {
             "instant-in-the-light".to_owned(),
             roll.poster(None, 3.0, WIDTH, &Palette::light()),
         ),
+        ("ghosts".to_owned(), ghost_picture()),
         ("judged".to_owned(), judged_picture()),
         ("strip".to_owned(), {
             let view = StripView {
@@ -354,6 +391,11 @@ fn demo_sets_are_defended_as_they_were_to_the_last_bit() {
 }
 
 #[test]
+fn walks_through_the_demo_sets_stop_where_they_did() {
+    hold_all(&walk_cases());
+}
+
+#[test]
 fn pictures_look_as_they_did() {
     hold_all(&picture_cases());
 }
@@ -368,6 +410,7 @@ fn every_golden_file_belongs_to_a_case() {
     let mut cases = frame_cases();
     cases.push(hash_case());
     cases.push(defence_case());
+    cases.extend(walk_cases());
     cases.extend(picture_cases());
     cases.extend(word_cases());
     let mut wanted: Vec<PathBuf> = cases.iter().map(|c| golden().join(&c.file)).collect();

@@ -21,7 +21,7 @@ const RANKS: &[(u32, &[&str])] = &[
     (7, &["defence"]),
     (8, &["looks", "branch", "film"]),
     (9, &["choice"]),
-    (10, &["findings", "strip", "card", "quiz"]),
+    (10, &["findings", "strip", "stops", "card", "quiz"]),
     (11, &["words"]),
     (12, &["scene"]),
     (13, &["svg"]),

@@ -80,6 +80,8 @@ pub mod quiz;
 pub mod scene;
 pub mod set;
 pub mod spelling;
+#[cfg(feature = "authoring")]
+pub mod stops;
 pub mod strip;
 pub mod svg;
 pub mod timeline;

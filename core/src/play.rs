@@ -26,11 +26,15 @@ use crate::scene::{self, CloseUp, Scene, Staged, StripGeometry, StripView, Verdi
 #[cfg(feature = "authoring")]
 use crate::set::Read;
 use crate::set::{Coverage, Set};
+#[cfg(feature = "authoring")]
+use crate::stops::{self, Stop};
 use crate::strip::{self, Strip};
 #[cfg(feature = "authoring")]
 use crate::strip::{Fork, ForkTo};
 use crate::svg::{self, Palette};
 use crate::timeline::Timeline;
+#[cfg(feature = "authoring")]
+use crate::timeline::{self, Slowed};
 use crate::timing;
 use crate::voice::Voice;
 #[cfg(feature = "authoring")]
@@ -379,6 +383,29 @@ impl Play {
     #[must_use]
     pub fn cautions(&self) -> Vec<&'static str> {
         words::cautions(&self.set, self.voice())
+    }
+
+    // --- walked through --------------------------------------------------------------------
+
+    /// The stretches that are shown slowly, in time order.
+    #[cfg(feature = "authoring")]
+    #[must_use]
+    pub fn slow(&self) -> Vec<Slowed> {
+        timeline::slow(&self.timeline, &self.set)
+    }
+
+    /// Where a walk through the set stops, in time order, each with its reasons.
+    #[cfg(feature = "authoring")]
+    #[must_use]
+    pub fn stops(&self) -> Vec<Stop> {
+        stops::build(&self.timeline, &self.set)
+    }
+
+    /// Why it stops there, a sentence a reason.
+    #[cfg(feature = "authoring")]
+    #[must_use]
+    pub fn stop(&self, stop: &Stop) -> String {
+        words::stop(stop, &self.set, self.voice())
     }
 
     // --- judged ----------------------------------------------------------------------------

@@ -42,6 +42,7 @@ import { english, learn } from "./words.js";
  * @property {(event: Event) => void} key does what a key asks for
  * @property {[Event, EventTarget | undefined][]} pressed keys and where, of which nobody knew yet: what they do comes after the first picture
  * @property {() => void} help lists the keys; the list comes after the first picture
+ * @property {(pace: (time: number) => number) => void} stretch has it play at that times the chosen speed
  * @property {() => void} timing shows what holds the set up, or no longer
  */
 
@@ -134,6 +135,9 @@ export function commandsOf(
       const module = await importSpanish().catch(() => undefined);
       delete dataset.mute;
       module?.speak(element, this, module.spanish);
+    },
+    stretch: (pace) => {
+      player.pace = pace;
     },
     attempt,
     goFull,

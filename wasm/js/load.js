@@ -115,13 +115,23 @@ import { learn } from "./words.js";
  */
 
 /**
+ * Where a walk through the set stops.
+ *
+ * @typedef {object} Stop
+ * @property {number} t when, seconds
+ * @property {string} text why, a sentence a reason
+ * @property {number[]} players who is named
+ */
+
+/**
  * A set that is open in the full module. Its lists come over as plain objects.
  *
- * @typedef {Omit<FullSet, "looks" | "findings" | "outcome" | "reads" | "decided" | "answer" | "card" | "filmMarks"> & {
+ * @typedef {Omit<FullSet, "looks" | "findings" | "outcome" | "reads" | "decided" | "answer" | "card" | "filmMarks" | "stops"> & {
  *   readonly looks: Look[],
  *   readonly findings: Finding[],
  *   readonly reads: ReadLine[],
  *   readonly filmMarks: FilmMark[],
+ *   readonly stops: Stop[],
  *   outcome(coverage: string): Look[],
  *   decided(coverage: string): Decided,
  *   answer(coverage: string): Answer,

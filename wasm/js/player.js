@@ -26,6 +26,9 @@ export class Player {
   /** Tells the time while it plays, where that is not the reader's clock. @type {() => number | undefined} */
   lead = () => undefined;
 
+  /** Times the chosen speed at a time, for stretches that are shown slowly. @type {(time: number) => number} */
+  pace = () => 1;
+
   #emit;
   #starts = /** @type {readonly number[]} */ ([0]);
   #duration = NaN;
@@ -169,7 +172,7 @@ export class Player {
    */
   advance(seconds) {
     if (this.#paused || !this.ready) return;
-    this.#time = this.lead() ?? this.#time + seconds * this.#rate;
+    this.#time = this.lead() ?? this.#time + seconds * this.#rate * this.pace(this.#time);
     if (this.#time >= this.#duration) {
       if (this.loop && this.#duration > 0) {
         this.#time %= this.#duration;

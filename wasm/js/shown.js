@@ -64,10 +64,10 @@ export function show(element, { from, until, beat, read, follow, coverage, speed
   }
   if (from !== undefined) element.currentTime = from;
   else if (beat !== undefined) element.ready.then(() => (element.beat = beat)).catch(() => {});
-  ranges.get(element)?.abort();
+  leaveRange(element);
   if (until === undefined || paused) return;
   if (from === undefined) element.currentTime = 0;
-  stopAt(element, until);
+  keepTo(element, from ?? 0, until, element.loop);
   const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
   // Rejected where there is no set, which is said already.
   if (!still) element.play().catch(() => {});
@@ -76,8 +76,21 @@ export function show(element, { from, until, beat, read, follow, coverage, speed
 /** What ends the range that an element plays. @type {WeakMap<BackcutSet, AbortController>} */
 const ranges = new WeakMap();
 
-/** Has it stand at `until` when it gets there, once. @param {BackcutSet} element @param {number} until */
-function stopAt(element, until) {
+/** Lets it play on beyond its range. @param {BackcutSet} element */
+export function leaveRange(element) {
+  ranges.get(element)?.abort();
+}
+
+/**
+ * Has it stand at `until` when it gets there, once; or begin the range again each time.
+ *
+ * @param {BackcutSet} element
+ * @param {number} from seconds
+ * @param {number} until seconds
+ * @param {boolean} again
+ */
+export function keepTo(element, from, until, again) {
+  leaveRange(element);
   const range = new AbortController();
   ranges.set(element, range);
   let asked = 0;
@@ -85,12 +98,25 @@ function stopAt(element, until) {
     if (range.signal.aborted || element.paused) return;
     // One that waits since it was paused would go on too.
     element.cancelVideoFrameCallback(asked);
-    if (element.currentTime < until) asked = element.requestVideoFrameCallback(watch);
-    else {
-      range.abort();
-      element.pause();
-      element.currentTime = until;
+    if (element.currentTime >= until) {
+      if (!again) {
+        range.abort();
+        element.pause();
+        element.currentTime = until;
+        return;
+      }
+      element.currentTime = from;
     }
+    asked = element.requestVideoFrameCallback(watch);
   };
   element.addEventListener("play", watch, range);
+  if (again) {
+    // A range that ends with the set.
+    const anew = () => {
+      element.currentTime = from;
+      element.play().catch(() => {});
+    };
+    element.addEventListener("ended", anew, range);
+  }
+  watch();
 }

@@ -15,7 +15,7 @@ export function inWords(play, say, { time, beat, beatTitle }) {
   return say.beatPictured({ beat: beat + 1, title: beatTitle, caption: play.said(beat) });
 }
 
-/** Whether every beat has words. @param {OpenSet} play */
+/** Whether every beat has words, and all of it is shown at one speed. @param {OpenSet} play */
 export function isTold(play) {
-  return play.beatStarts.every((_, beat) => captionOf(play, beat) !== "");
+  return !play.slowed && play.beatStarts.every((_, beat) => captionOf(play, beat) !== "");
 }

@@ -1,5 +1,7 @@
 //! What is known of an open set beyond itself; the build for the first frame knows nothing.
 
+#[cfg(not(feature = "full"))]
+use backcut::play::Play;
 use backcut::scene::{Verdict, View};
 
 #[cfg(feature = "full")]
@@ -13,7 +15,9 @@ mod full {
     use backcut::defence::Defence;
     use backcut::findings::{Finding, Search, together};
     use backcut::looks::Look;
+    use backcut::play::Play;
     use backcut::scene::Flag;
+    use backcut::timeline::Slowed;
 
     /// Grows as it is asked for.
     #[derive(Debug, Default)]
@@ -31,9 +35,20 @@ mod full {
         pub(crate) flags: Vec<Flag>,
         /// What is asked.
         pub(crate) quiz: Quiz,
+        /// Until when ghosts show what is next.
+        pub(crate) ghosts: Option<f64>,
+        /// What the strip marks as slow.
+        pub(crate) slow: Vec<Slowed>,
     }
 
     impl Judged {
+        pub(crate) fn of(core: &Play) -> Self {
+            Self {
+                slow: core.slow(),
+                ..Self::default()
+            }
+        }
+
         pub(crate) fn holds_up(&self) -> bool {
             self.timing
         }
@@ -57,6 +72,8 @@ mod full {
                 defence: self.defence.as_ref(),
                 looks: &self.looks,
                 flags: &self.flags,
+                ghosts: self.ghosts,
+                slow: &self.slow,
             })
         }
     }
@@ -70,6 +87,10 @@ pub(crate) struct Judged {}
 #[cfg(not(feature = "full"))]
 #[allow(clippy::unused_self, reason = "the other build has something to tell")]
 impl Judged {
+    pub(crate) fn of(_: &Play) -> Self {
+        Self {}
+    }
+
     pub(crate) fn holds_up(&self) -> bool {
         false
     }

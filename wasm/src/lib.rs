@@ -32,6 +32,8 @@ mod roles;
 mod runtime;
 #[cfg(feature = "full")]
 mod voice;
+#[cfg(feature = "full")]
+mod walk;
 
 pub use canvas::Palette;
 #[cfg(feature = "full")]

@@ -122,6 +122,13 @@ impl Play {
             .collect()
     }
 
+    /// Whether some of it is to be shown slowly; the build for the first frame knows no more.
+    #[wasm_bindgen(getter)]
+    #[must_use]
+    pub fn slowed(&self) -> bool {
+        !self.core.set().slow.is_empty()
+    }
+
     /// The name of a beat, counted from 0.
     #[wasm_bindgen(js_name = beatTitle)]
     #[must_use]
@@ -297,7 +304,7 @@ impl Play {
             frame: Frame::default(),
             buffer: Box::new([0.0; LENGTH]),
             movers: Scene::default(),
-            judged: Judged::default(),
+            judged: Judged::of(&core),
             look_at: None,
             #[cfg(feature = "full")]
             main: None,

@@ -114,7 +114,7 @@ impl Play {
             self.main.get_or_insert(left);
         }
         path.clone_into(&mut self.read);
-        self.judged = Judged::default();
+        self.judged = Judged::of(&self.core);
         Ok(())
     }
 

@@ -72,6 +72,8 @@ pub(crate) struct Picture {
     pub(crate) width: f64,
     /// Dark colours.
     pub(crate) dark: bool,
+    /// With ghosts of where everybody stands at the next stop of a walk-through.
+    pub(crate) ghosts: bool,
 }
 
 /// Sets to put into one file.
@@ -323,6 +325,10 @@ fn command(name: &str, given: &mut Given) -> Result<Command, String> {
             out: given.out.take().filter(|o| o.as_os_str() != "-"),
             width: given.width.unwrap_or(760.0),
             dark: given.seen.contains(&"--dark"),
+            ghosts: match (given.seen.contains(&"--ghosts"), given.beat) {
+                (true, Some(_)) => return Err("backcut draw: --ghosts goes with --at".to_owned()),
+                (ghosts, _) => ghosts,
+            },
         }),
         "card" => Command::Card {
             file: source(next("the file")?),

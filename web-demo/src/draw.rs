@@ -25,13 +25,20 @@ pub(crate) fn run(
     } else {
         Palette::light()
     };
-    let svg = paint(
-        &play,
-        picture.moment,
-        picture.coverage,
-        picture.width,
-        &palette,
-    )?;
+    let Picture {
+        moment,
+        coverage,
+        width,
+        ..
+    } = *picture;
+    let svg = match moment {
+        Moment::At(t) if picture.ghosts => {
+            let next = play.stops().into_iter().map(|stop| stop.t).find(|s| *s > t);
+            let next = next.unwrap_or(play.timeline().duration());
+            instant(&play, t, coverage, Some(next), width, &palette)
+        }
+        _ => paint(&play, moment, coverage, width, &palette)?,
+    };
     match &picture.out {
         Some(path) => {
             fs::write(path, svg).map_err(|e| Failure::Use(format!("{}: {e}", path.display())))?;
@@ -54,23 +61,7 @@ pub(crate) fn paint(
     palette: &Palette,
 ) -> Result<String, Failure> {
     match moment {
-        Moment::At(t) => {
-            let t = t.min(play.timeline().duration());
-            let Some(coverage) = coverage else {
-                return Ok(play.poster(None, t, width, palette));
-            };
-            let defence = play.defence(coverage);
-            // Flags only: what could be done about it is not drawn.
-            let settings = Settings::default();
-            let found = |defence| play.search(defence, &settings).found().to_vec();
-            let findings = together(found(None), found(Some(&defence)));
-            let verdict = Verdict {
-                defence: Some(&defence),
-                looks: &play.looks(&defence),
-                flags: &Flag::of(&findings),
-            };
-            Ok(play.poster(Some(&verdict), t, width, palette))
-        }
+        Moment::At(t) => Ok(instant(play, t, coverage, None, width, palette)),
         Moment::Beat(n) => {
             let beats = play.set().beats.len();
             let beat = n.checked_sub(1).filter(|beat| *beat < beats);
@@ -78,4 +69,37 @@ pub(crate) fn paint(
             Ok(play.beat_poster(beat.ok_or_else(told)?, width, palette))
         }
     }
+}
+
+/// The instant `t`, against `coverage` with all that is known about it, and with ghosts of another
+/// instant.
+fn instant(
+    play: &Play,
+    t: f64,
+    coverage: Option<Coverage>,
+    ghosts: Option<f64>,
+    width: f64,
+    palette: &Palette,
+) -> String {
+    let t = t.min(play.timeline().duration());
+    let defence = coverage.map(|coverage| play.defence(coverage));
+    let Some(defence) = &defence else {
+        let verdict = Verdict {
+            ghosts,
+            ..Verdict::default()
+        };
+        return play.poster(ghosts.map(|_| &verdict), t, width, palette);
+    };
+    // Flags only: what could be done about it is not drawn.
+    let settings = Settings::default();
+    let found = |defence| play.search(defence, &settings).found().to_vec();
+    let findings = together(found(None), found(Some(defence)));
+    let verdict = Verdict {
+        defence: Some(defence),
+        looks: &play.looks(defence),
+        flags: &Flag::of(&findings),
+        ghosts,
+        ..Verdict::default()
+    };
+    play.poster(Some(&verdict), t, width, palette)
 }

@@ -115,6 +115,7 @@ impl Book {
             Shape::Flag => "{\"type\": \"boolean\"}".to_string(),
             Shape::Number(from, to) | Shape::Seconds(from, to) => number("number", *from, *to),
             Shape::Angle => number("number", -7, 7),
+            #[cfg(feature = "authoring")]
             Shape::Count(to) => number("integer", 1, *to),
             Shape::Player => number("integer", 1, 5),
             Shape::Defender => "{\"type\": \"string\", \"pattern\": \"^[Xx][1-5]$\"}".to_string(),

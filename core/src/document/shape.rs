@@ -152,6 +152,7 @@ impl Checker<'_, '_> {
                 let fits = in_range(*n, -7, 7);
                 self.range(node, shape, "number-out-of-range", fits, name);
             }
+            #[cfg(feature = "authoring")]
             (Shape::Count(to), Value::Number(n)) => {
                 let fits = whole(*n).is_some_and(|n| (1..=*to).contains(&n));
                 self.range(node, shape, "number-out-of-range", fits, name);
@@ -252,6 +253,8 @@ impl Checker<'_, '_> {
 
     fn either(&mut self, node: &Json, choice: &Choice, name: &str) {
         let fits = |shape: &&Shape| match (shape, &node.value) {
+            #[cfg(feature = "authoring")]
+            (Shape::Count(_), Value::Number(_)) => true,
             (Shape::Player, Value::Number(_))
             | (Shape::Word(_) | Shape::Id, Value::Text(_))
             | (Shape::Point, Value::List(_)) => true,
@@ -378,6 +381,7 @@ fn allowed(shape: &Shape) -> Said {
         Shape::Number(from, to) => range(m::NUMBER, *from, *to),
         Shape::Seconds(from, to) => range(m::SECONDS, *from, *to),
         Shape::Angle => m::ANGLE.into(),
+        #[cfg(feature = "authoring")]
         Shape::Count(to) => m::WHOLE.with("to", to.to_string()),
         Shape::Player => m::PLAYER_NUMBER.into(),
         Shape::Defender => m::DEFENDER.into(),

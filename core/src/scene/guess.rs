@@ -130,6 +130,7 @@ mod tests {
             defence: Some(&defence),
             looks: &[*look],
             flags: &[],
+            ..Verdict::default()
         };
         let mut view = hiding(&[], false);
         let crosses = |view: &View| {

@@ -1,7 +1,7 @@
 //! A verdict in the strip: how open each shot is, and flags in the rows they belong to.
 
 use super::measure::text_width;
-use super::shape::{Draw, sans};
+use super::shape::{Draw, lines, sans};
 use super::{Anchor, Item, Role, StripGeometry, StripView, TextStyle, Verdict};
 use crate::looks::{Chance, Look};
 use crate::math::Point;
@@ -14,6 +14,8 @@ const SIZE: f64 = 12.5;
 const GAP: f64 = 7.0;
 /// From the middle of one flag to the next in the same row, pixels.
 const APART: f64 = 20.0;
+/// From the ruler up to the rail of a slow stretch, pixels.
+const RAIL: f64 = 4.0;
 
 impl Verdict<'_> {
     pub(super) fn in_strip(
@@ -25,6 +27,11 @@ impl Verdict<'_> {
     ) {
         for look in self.looks.iter().filter(|l| l.chance == Chance::Finish) {
             open(look, strip, geometry, view, out);
+        }
+        for slow in self.slow {
+            let ends =
+                [slow.from, slow.to].map(|t| Point::new(geometry.x(t), geometry.ruler - RAIL));
+            out.stroke(lines(&ends), Role::Ink, 2.0);
         }
         let mut placed: Vec<Point> = Vec::new();
         for flag in self.flags {

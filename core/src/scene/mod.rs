@@ -12,6 +12,7 @@ mod dimension;
 pub(crate) mod fixture;
 #[cfg(feature = "authoring")]
 mod fork;
+mod ghost;
 #[cfg(feature = "authoring")]
 mod guess;
 #[cfg(feature = "authoring")]

@@ -123,6 +123,7 @@ pub(super) fn people(
         }
     }
     if let Some(verdict) = verdict {
+        verdict.ghosts(trails, t, out);
         verdict.defenders(&stage(trails, t), out);
     }
     bodies(trails, t, out);

@@ -1,16 +1,17 @@
 //! What judging a set adds to its pictures: five defenders, how open a look is, flags at findings.
 
-use super::dimension;
 use super::mover::Body;
 use super::shape::{Draw, disc, lines, sans};
+use super::trail::Trails;
 use super::view::{Camera, View};
 use super::{Anchor, Item, Role};
+use super::{dimension, ghost};
 use crate::defence::Defence;
 use crate::findings::{Finding, Severity};
 use crate::looks::Look;
 use crate::math::{BezPath, Listed, Point, unit};
 use crate::set::{PlayerId, Set};
-use crate::timeline::{MoverState, Timeline};
+use crate::timeline::{MoverState, Slowed, Timeline};
 use crate::voice::Voice;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -33,6 +34,10 @@ pub struct Verdict<'a> {
     pub looks: &'a [Look],
     /// Flags.
     pub flags: &'a [Flag],
+    /// Shows as ghosts where everybody stands at this instant, seconds.
+    pub ghosts: Option<f64>,
+    /// Stretches that are shown slowly, marked in the strip.
+    pub slow: &'a [Slowed],
 }
 
 /// A finding as it is marked on the court and in the strip. Its words stand in the text.
@@ -113,6 +118,13 @@ pub(super) struct Stage<'a> {
 }
 
 impl Verdict<'_> {
+    /// What is next, under everybody who is there.
+    pub(super) fn ghosts(&self, trails: &Trails<'_>, t: f64, out: &mut Vec<Item>) {
+        if let Some(until) = self.ghosts.filter(|until| *until > t) {
+            ghost::draw(trails, t, until, out);
+        }
+    }
+
     /// The defenders, under the attackers.
     pub(super) fn defenders(&self, stage: &Stage<'_>, out: &mut Vec<Item>) {
         let Some(defence) = self.defence else { return };
@@ -204,6 +216,7 @@ mod tests {
             defence: Some(defence),
             looks,
             flags,
+            ..Verdict::default()
         }
     }
 

@@ -1,5 +1,7 @@
 //! Players, places and beats.
 
+#[cfg(feature = "authoring")]
+use super::ReadInstant;
 use super::{Action, PlayerId};
 use crate::athlete::Level;
 use crate::court::{Side, Spot};
@@ -73,14 +75,31 @@ pub struct Beat {
 }
 
 /// A stretch to be shown slowly.
+#[cfg(feature = "authoring")]
 #[derive(Clone, Debug, PartialEq)]
 pub struct SlowStretch {
-    /// From this beat (1 is the first) …
-    pub from: u16,
-    /// … to the end of this one.
-    pub to: u16,
+    /// From there; of a beat, from its start.
+    pub from: SlowEnd,
+    /// To there; of a beat, to its end.
+    pub to: SlowEnd,
     /// Factor on speed, 0 < rate ≤ 1.
     pub rate: f64,
+}
+
+/// A stretch to be shown slowly; what shows only the first picture knows no more than that it is
+/// there.
+#[cfg(not(feature = "authoring"))]
+#[derive(Clone, Debug, PartialEq)]
+pub struct SlowStretch;
+
+/// One end of a slow stretch.
+#[cfg(feature = "authoring")]
+#[derive(Clone, Debug, PartialEq)]
+pub enum SlowEnd {
+    /// A beat; 1 is the first.
+    Beat(u16),
+    /// An instant of an action of the main line.
+    Instant(ReadInstant),
 }
 
 /// One mark that ties an instant of the set to one of a film.

@@ -8,6 +8,8 @@ mod possession;
 mod read;
 
 pub use action::{Action, Edge, Mark, Off, OffSide, Scope, Target, Tie, TieRelation, Verb, Via};
+#[cfg(feature = "authoring")]
+pub use beat::SlowEnd;
 pub use beat::{Beat, Beside, FilmMark, Player, Pointer, SetPlace, SlowStretch};
 pub use kind::{Family, Kind, KindRow};
 pub use possession::holder_after;

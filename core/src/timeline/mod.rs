@@ -7,12 +7,16 @@ mod frame;
 mod gaze;
 mod hands;
 mod possession;
+mod slow;
 #[cfg(feature = "authoring")]
 mod splice;
 mod timetable;
 
 pub use ball::{BallSpan, BallUse};
 pub use frame::{BallState, Frame, MoverState};
+pub use slow::Slowed;
+#[cfg(feature = "authoring")]
+pub use slow::slow;
 pub use timetable::{TieEnd, TimedAction, TimedBeat, TimedTie, Wait};
 
 #[cfg(feature = "authoring")]
@@ -137,6 +141,20 @@ impl Timeline {
     pub(crate) fn place(&self, id: PlayerId, t: f64) -> Option<Point> {
         let mover = self.movers.get(id.index())?.as_ref()?;
         Some(mover.place(t.clamp(0.0, self.duration)))
+    }
+
+    /// The way of one player from `from` to `to`, seconds.
+    pub(crate) fn way(&self, id: PlayerId, from: f64, to: f64) -> BezPath {
+        let mut out = BezPath::new();
+        let mover = self.movers.get(id.index()).and_then(Option::as_ref);
+        for PlacedRun { start, run } in mover.iter().flat_map(|m| &m.runs) {
+            let at = |t: f64| run.law().at((t - start).clamp(0.0, run.duration())).s;
+            let (s0, s1) = (at(from), at(to));
+            if s1 - s0 > 1e-3 {
+                out.extend(run.path().between(s0, s1).elements().iter().copied());
+            }
+        }
+        out
     }
 
     /// How fast one player is at `t`, m/s; 0 of one who is not there.

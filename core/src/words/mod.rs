@@ -20,6 +20,8 @@ mod place;
 mod quiz;
 #[cfg(feature = "authoring")]
 mod read;
+#[cfg(feature = "authoring")]
+mod stop;
 mod tale;
 #[cfg(test)]
 mod tests;
@@ -40,6 +42,8 @@ pub use measure::distance;
 pub use quiz::{choice, cross, question, reason, standing};
 #[cfg(feature = "authoring")]
 pub use read::{answer, condition, end, seen};
+#[cfg(feature = "authoring")]
+pub use stop::stop;
 pub use tale::{as_drawn, beat, beat_title, line, read_title, set};
 pub use title::{court, level};
 

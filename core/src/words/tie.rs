@@ -7,7 +7,7 @@ use crate::voice::messages::tie as m;
 use alloc::string::String;
 
 /// Shorter than this nobody can tell, seconds.
-const AT_ONCE: f64 = 0.1;
+pub(super) const AT_ONCE: f64 = 0.1;
 
 /// What `action` waits for, as written: its first tie.
 pub(super) fn clause(set: &Set, action: &Action, voice: Voice) -> String {

@@ -1,6 +1,7 @@
 /** Buttons for the modes that teach a set. What they open comes when one is first pressed. */
 
 import { button, make } from "../build.js";
+import { paceOf } from "../slow.js";
 import { importTeaching } from "../source.js";
 
 /** @import { BackcutSet } from "../element.js" */
@@ -28,6 +29,18 @@ import { importTeaching } from "../source.js";
  * @type {readonly { name: string, word: (say: Say) => string, beside: boolean, make: (teaching: Teaching, host: BackcutSet, ask: Commands, leave: () => void) => Mode }[]}
  */
 const MODES = [
+  {
+    name: "walk",
+    word: (say) => say.walkThrough,
+    beside: false,
+    make: (teaching, host, ask, leave) => new teaching.Walk(host, ask, leave),
+  },
+  {
+    name: "loop",
+    word: (say) => say.loop,
+    beside: false,
+    make: (teaching, host, ask) => new teaching.Loop(host, ask),
+  },
   {
     name: "roles",
     word: (say) => say.roles,
@@ -90,6 +103,7 @@ export class Teach {
   take(play) {
     if (play === this.#play) return;
     this.#play = play;
+    this.#ask.stretch(paceOf(play?.slow));
     for (const mode of this.#made.values()) mode.take(play);
   }
 

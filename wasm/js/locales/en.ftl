@@ -222,3 +222,26 @@ forget-results = Forget my results
 forgotten = Forgotten.
 nothing-to-ask = There is nothing to ask about this set.
 choose-defence = Choose a defence before the quiz, and it asks about the defenders too.
+
+## A walk through the set, and a stretch of it over and over
+
+walk-through = Walk-through
+# Button: plays to the next stop.
+go-on = Go on
+again-from-start = Again
+to-last-stop = Back
+leave-walk = Leave
+slow-stretches = Slow stretches
+# $n: which stop; $all: how many there are.
+stop-of = { $n } of { $all }
+walked-through = That was all of it.
+loop = Loop
+loop-from = Loop from here
+loop-to = Loop to here
+loop-beat = This beat
+loop-clear = Clear
+loop-starts = Start of the loop
+loop-ends = End of the loop
+looped = Over and over from { NUMBER($from, minimumFractionDigits: 1, maximumFractionDigits: 1) } to { NUMBER($to, minimumFractionDigits: 1, maximumFractionDigits: 1) } seconds.
+nothing-looped = Nothing is looped.
+at-seconds = { NUMBER($t, minimumFractionDigits: 1, maximumFractionDigits: 1) } seconds

@@ -222,3 +222,24 @@ forget-results = Olvidar mis resultados
 forgotten = Olvidado.
 nothing-to-ask = No hay nada que preguntar sobre esta jugada.
 choose-defence = Elige una defensa antes de empezar y también se pregunta por los defensores.
+
+## A walk through the set, and a stretch of it over and over
+
+walk-through = Paso a paso
+go-on = Seguir
+again-from-start = Otra vez
+to-last-stop = Atrás
+leave-walk = Salir
+slow-stretches = Tramos lentos
+stop-of = { $n } de { $all }
+walked-through = Eso es todo.
+loop = Bucle
+loop-from = Bucle desde aquí
+loop-to = Bucle hasta aquí
+loop-beat = Esta fase
+loop-clear = Quitar
+loop-starts = Inicio del bucle
+loop-ends = Fin del bucle
+looped = Una y otra vez de { NUMBER($from, minimumFractionDigits: 1, maximumFractionDigits: 1) } a { NUMBER($to, minimumFractionDigits: 1, maximumFractionDigits: 1) } segundos.
+nothing-looped = No se repite nada.
+at-seconds = { NUMBER($t, minimumFractionDigits: 1, maximumFractionDigits: 1) } segundos

@@ -65,6 +65,22 @@ const CSS = `
 .quiz .acts { display: flex; flex-wrap: wrap; gap: 4px 18px; }
 .quiz :disabled.play { opacity: .5; }
 [data-narrow] .quiz { padding-inline: 2px; }
+
+/* Walk-through and loop. */
+:is(.walk, .loop) .row { flex-wrap: wrap; }
+:is(.walk, .loop) .row > .cell { flex: none; padding-inline: 14px; }
+:is(.walk, .loop) [disabled] { color: var(--_soft); cursor: default; text-decoration: none; }
+:is(.walk, .loop) > .why { font: 16.5px/1.35 var(--_serif); }
+.walk > .why { min-block-size: 2.7em; }
+.loop .row > .cell:first-child { padding-inline-start: 0; }
+.walk .count { align-self: center; padding-inline: 14px; }
+
+.rail { position: relative; block-size: 30px; margin-block-start: 2px; direction: ltr; touch-action: pan-y; }
+.rail .bar { position: absolute; inset-block: 13px auto; block-size: 4px; background: var(--_ink); }
+.handle { position: absolute; inset-block: 0; inline-size: 44px; margin-inline-start: -22px; cursor: ew-resize; touch-action: none; }
+.handle::before { content: ""; position: absolute; inset: 5px auto 5px 17px; inline-size: 10px; border: 2px solid var(--_ink); background: var(--_paper); }
+.handle.from::before { border-inline-end: 0; }
+.handle.to::before { border-inline-start: 0; }
 `;
 
 let sheet = /** @type {CSSStyleSheet | undefined} */ (undefined);

@@ -62,6 +62,7 @@ pub(super) fn option(
         "--json" => "--json",
         "--strict" => "--strict",
         "--dark" => "--dark",
+        "--ghosts" => "--ghosts",
         "--paused" => "--paused",
         "--mirror" => {
             given.overrides.mirror = true;

@@ -36,6 +36,7 @@ FILE may be - for standard input (not for show).
   --strict       check: a violation counts as a fault
   --player N     card: only this player's
   --dark         draw: for a dark page
+  --ghosts       draw: with where everybody stands when a walk-through stops next
   --beat N       page: the beat that is drawn before anything moves (else 1)
   --title WORDS  page: its title (else the set's)
   --base URL     site: the address it will have, for those who link to it; link: what stands before its #
@@ -86,6 +87,7 @@ pub(super) fn options(command: &str) -> &'static [&'static str] {
             "-o",
             "--width",
             "--dark",
+            "--ghosts",
             "--lang",
             "--units",
             "--coverage",

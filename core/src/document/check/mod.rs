@@ -11,6 +11,8 @@ use super::shape::join;
 use super::told::{quoted, told};
 use crate::court::Court;
 use crate::math::Listed;
+#[cfg(feature = "authoring")]
+use crate::set::SlowEnd;
 use crate::set::{Beat, Condition, PlayerId, Read, Set};
 use crate::spelling::nearest;
 use crate::voice::Said;
@@ -32,7 +34,9 @@ pub(super) fn check(set: &Set, tree: &Json, report: &mut Report<'_>) {
     checker.beats(&set.beats, tree.get("beats"), ball);
     checker.reads(&set.reads, tree.get("reads"));
     checker.defence(tree);
-    checker.stretches(tree);
+    #[cfg(feature = "authoring")]
+    checker.slow(tree);
+    checker.film(tree);
 }
 
 struct Checker<'s, 'r, 'a> {
@@ -148,20 +152,26 @@ impl<'s> Checker<'s, '_, '_> {
         }
     }
 
-    fn stretches(&mut self, tree: &Json) {
+    #[cfg(feature = "authoring")]
+    fn slow(&mut self, tree: &Json) {
         let set = self.set;
         let beats = set.beats.len();
         let nodes = tree.get("slow").map_or(&[][..], Json::items);
         for (slow, node) in set.slow.iter().zip(nodes) {
-            if slow.from > slow.to || usize::from(slow.to) > beats {
-                self.report.add(node.start, "no-such-beat", &|_| {
-                    told(
-                        m::FROM_BEAT
-                            .with("from", slow.from.to_string())
-                            .with("to", slow.to.to_string()),
-                        m::BEATS_ARE.with("n", beats.to_string()),
-                    )
-                });
+            let mut last = 1;
+            for (end, key) in [(&slow.from, "from"), (&slow.to, "to")] {
+                match end {
+                    SlowEnd::Beat(n) if *n < last || usize::from(*n) > beats => {
+                        self.report.add(at(node, key).start, "no-such-beat", &|_| {
+                            told(
+                                m::IS_BEAT.with("name", key).with("n", n.to_string()),
+                                m::BEATS_ARE.with("n", beats.to_string()),
+                            )
+                        });
+                    }
+                    SlowEnd::Beat(n) => last = *n,
+                    SlowEnd::Instant(instant) => self.instant(instant, at(node, key)),
+                }
             }
             if slow.rate <= 0.0 {
                 self.report
@@ -170,6 +180,10 @@ impl<'s> Checker<'s, '_, '_> {
                     });
             }
         }
+    }
+
+    fn film(&mut self, tree: &Json) {
+        let set = self.set;
         let nodes = tree.get("film").map_or(&[][..], Json::items);
         let pairs = set.film.iter().zip(set.film.iter().skip(1));
         for ((before, mark), node) in pairs.zip(nodes.iter().skip(1)) {

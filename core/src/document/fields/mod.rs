@@ -26,6 +26,7 @@ pub(super) enum Shape {
     /// A direction in radians.
     Angle,
     /// A whole number from 1 to ….
+    #[cfg(feature = "authoring")]
     Count(i32),
     /// A player's number, 1–5.
     Player,

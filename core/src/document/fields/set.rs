@@ -150,11 +150,26 @@ const DEFENCE: Table = Table {
     ],
 };
 
+#[cfg(feature = "authoring")]
+const SLOW_END: Shape = Shape::Either(&Choice {
+    says: m::BEAT_OR_INSTANT,
+    shapes: &[Shape::Count(200), Shape::Object(&INSTANT)],
+});
+
+#[cfg(feature = "authoring")]
 const SLOW: Table = Table {
     what: m::SLOW_STRETCH,
     fields: &[
-        needed("from", Shape::Count(200), "From this beat; the first is 1."),
-        needed("to", Shape::Count(200), "To the end of this beat."),
+        needed(
+            "from",
+            SLOW_END,
+            "From the start of this beat (the first is 1), or from this instant.",
+        ),
+        needed(
+            "to",
+            SLOW_END,
+            "To the end of this beat, or to this instant.",
+        ),
         needed(
             "rate",
             Shape::Number(0, 1),
@@ -162,6 +177,12 @@ const SLOW: Table = Table {
         ),
     ],
 };
+
+#[cfg(feature = "authoring")]
+const STRETCH: Shape = Shape::Object(&SLOW);
+/// Anything: what shows only the first picture takes them on trust.
+#[cfg(not(feature = "authoring"))]
+const STRETCH: Shape = Shape::Version;
 
 const FILM: Table = Table {
     what: m::FILM_MARK,
@@ -218,7 +239,7 @@ pub(in crate::document) const SET: Table = Table {
         field("defence", Shape::Object(&DEFENCE), "How the defence plays."),
         field(
             "slow",
-            Shape::List(&Shape::Object(&SLOW), 0, 50),
+            Shape::List(&STRETCH, 0, 50),
             "Stretches shown slowly.",
         ),
         field(

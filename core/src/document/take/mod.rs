@@ -14,6 +14,8 @@ use super::told::{quoted, told};
 use super::words;
 use crate::athlete::Level;
 use crate::math::Listed;
+#[cfg(feature = "authoring")]
+use crate::set::SlowEnd;
 use crate::set::{ActionId, Beat, FilmMark, Player, PlayerId, Scope, Set, SetPlace, SlowStretch};
 use crate::spelling::nearest;
 use crate::voice::Said;
@@ -49,7 +51,9 @@ pub(super) fn set(tree: &Json, report: &mut Report<'_>) -> Set {
         beats: taker.beats(beats),
         reads: taker.reads(tree.get("reads")),
         defence: tree.get("defence").map(read::defence).unwrap_or_default(),
-        slow: items(tree, "slow").filter_map(slow).listed(),
+        slow: items(tree, "slow")
+            .filter_map(|node| taker.slow(node))
+            .listed(),
         film: items(tree, "film").filter_map(film).listed(),
         extras: Vec::new(),
     };
@@ -103,6 +107,32 @@ impl<'t> Taker<'_, '_, 't> {
                 place: self.report.source.place(node.start),
             })
             .listed()
+    }
+
+    #[cfg(not(feature = "authoring"))]
+    #[allow(
+        clippy::unused_self,
+        reason = "an author's program has something to look up"
+    )]
+    fn slow(&mut self, _: &'t Json) -> Option<SlowStretch> {
+        Some(SlowStretch)
+    }
+
+    #[cfg(feature = "authoring")]
+    fn slow(&mut self, node: &'t Json) -> Option<SlowStretch> {
+        Some(SlowStretch {
+            from: self.slow_end(node, "from")?,
+            to: self.slow_end(node, "to")?,
+            rate: number(node, "rate")?,
+        })
+    }
+
+    #[cfg(feature = "authoring")]
+    fn slow_end(&mut self, node: &'t Json, key: &str) -> Option<SlowEnd> {
+        match number(node, key) {
+            Some(n) => Some(SlowEnd::Beat(u16::try_from(whole(n)?).ok()?)),
+            None => Some(SlowEnd::Instant(self.instant(node.get(key)?))),
+        }
     }
 
     /// The action named `name`, looked for in the innermost beats first.
@@ -165,19 +195,6 @@ fn players(node: &Json) -> Vec<Player> {
             })
         })
         .listed()
-}
-
-fn slow(node: &Json) -> Option<SlowStretch> {
-    let beat = |key| {
-        number(node, key)
-            .and_then(whole)
-            .and_then(|n| u16::try_from(n).ok())
-    };
-    Some(SlowStretch {
-        from: beat("from")?,
-        to: beat("to")?,
-        rate: number(node, "rate")?,
-    })
 }
 
 fn film(node: &Json) -> Option<FilmMark> {

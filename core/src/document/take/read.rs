@@ -17,7 +17,7 @@ impl<'t> Taker<'_, '_, 't> {
 
     fn read(&mut self, node: &'t Json) -> Read {
         let place = self.report.source.place(node.start);
-        let at = self.instant(node);
+        let at = self.instant(node.get("at").unwrap_or(node));
         let beats = node.get("beats");
         self.enter(beats);
         let read = Read {
@@ -36,19 +36,17 @@ impl<'t> Taker<'_, '_, 't> {
         read
     }
 
-    fn instant(&mut self, node: &Json) -> ReadInstant {
-        let at = node.get("at");
-        let id = at.and_then(|a| a.get("id"));
+    pub(super) fn instant(&mut self, at: &Json) -> ReadInstant {
+        let id = at.get("id");
         let name = id.and_then(Json::text).unwrap_or("");
         let found = id.and_then(|id| self.resolve(id, name));
         ReadInstant {
             action: name.to_string(),
             main: found.filter(|f| f.0 == Scope::Main).map(|f| f.1),
-            edge: at
-                .and_then(|a| word(a, "edge"))
+            edge: word(at, "edge")
                 .and_then(words::edge)
                 .unwrap_or(Edge::Start),
-            of: at.and_then(|a| a.get("of")).and_then(player),
+            of: at.get("of").and_then(player),
         }
     }
 }

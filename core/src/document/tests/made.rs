@@ -172,12 +172,21 @@ pub(crate) fn set(numbers: &[u16]) -> String {
         ),
         _ => String::new(),
     };
-    let film = draw.maybe(
-        r#", "slow": [{"from": 1, "to": 1, "rate": 0.5}], "film": [{"t": 0, "film": 3}, {"t": 1, "film": 4.5}]"#,
+    let slow_to = names.first().map_or("1".to_string(), |name| {
+        format!(r#"{{"id": "{name}", "edge": "start"}}"#)
+    });
+    let film = draw.maybe(r#", "film": [{"t": 0, "film": 3}, {"t": 1, "film": 4.5}]"#);
+    let slow = format!(
+        r#", "slow": [{{"from": 1, "to": 1, "rate": 0.5}}, {{"from": 1, "to": {slow_to}, "rate": 1}}]"#
     );
+    let slow = if draw.below(2) == 0 {
+        slow
+    } else {
+        String::new()
+    };
     format!(
         r#"{{"backcut": 1, "title": "Made", {about}"court": "{}", "players": {{{}}}, "x-top": [1.50, "two"],
-        "beats": [{}]{reads}{defence}{film}}}"#,
+        "beats": [{}]{reads}{defence}{slow}{film}}}"#,
         draw.of(&["fiba", "nba", "ncaa-men"]),
         players.join(", "),
         beats.join(", "),

@@ -7,6 +7,8 @@ mod out;
 use super::VERSION;
 use super::words::SIDES;
 use crate::court::Side;
+#[cfg(feature = "authoring")]
+use crate::set::SlowEnd;
 use crate::set::{
     Beat, Condition, Coverage, Deed, Defence, Directive, Player, PlayerId, Read, ReadInstant, Set,
 };
@@ -75,12 +77,13 @@ fn footing(out: &mut Out<'_>, set: &Set) {
     if set.defence != Defence::default() {
         out.field("defence", &mut |out| defence(out, &set.defence));
     }
+    #[cfg(feature = "authoring")]
     if !set.slow.is_empty() {
         out.field("slow", &mut |out| {
             out.list(&set.slow, |out, slow| {
                 out.object(&mut |out| {
-                    out.number("from", f64::from(slow.from));
-                    out.number("to", f64::from(slow.to));
+                    out.field("from", &mut |out| slow_end(out, &slow.from));
+                    out.field("to", &mut |out| slow_end(out, &slow.to));
                     out.number("rate", slow.rate);
                 });
             });
@@ -95,6 +98,14 @@ fn footing(out: &mut Out<'_>, set: &Set) {
                 });
             });
         });
+    }
+}
+
+#[cfg(feature = "authoring")]
+fn slow_end(out: &mut Out<'_>, end: &SlowEnd) {
+    match end {
+        SlowEnd::Beat(n) => out.value(f64::from(*n)),
+        SlowEnd::Instant(at) => instant(out, at),
     }
 }
 
