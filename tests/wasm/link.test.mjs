@@ -6,7 +6,11 @@ import { fileURLToPath } from "node:url";
 import { before, test } from "node:test";
 import * as first from "../../wasm/pkg/raw/backcut.js";
 import { shownBy } from "../../wasm/js/shown.js";
-import { Play, initSync, openLink } from "../../wasm/pkg/full/backcut.js";
+import * as module from "../../wasm/pkg/full/backcut.js";
+
+const { Play, initSync } = module;
+/** Faults come in English. */
+const openLink = (link) => module.openLink(link, "en");
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const folder = `${root}/tests/links/v1`;
