@@ -48,7 +48,7 @@ pub fn slow(timeline: &Timeline, set: &Set) -> Vec<Slowed> {
     out
 }
 
-#[cfg(all(test, feature = "authoring"))]
+#[cfg(test)]
 mod tests {
     use super::*;
     use crate::scene::fixture::{Played, play};
