@@ -4,9 +4,9 @@
 //! `golden/<feature>/<case>` is what is expected: `frames` in whole millimetres and degrees, a line
 //! an instant, so that a difference can be read; `pictures` as SVG; `words` and `walks` (where a walk
 //! through a set stops, and why) in each language; `hashes.txt` a hash over the bits of all frames at
-//! 60 a second, `defences.txt` one over every defence, both of which the wasm build is held against
-//! too. `BLESS=1` makes them anew. A failure leaves what was expected, what was got and the
-//! difference in the target folder and says where.
+//! 60 a second, `reads.txt` the same of every read, `defences.txt` one over every defence; the wasm
+//! build is held against the first and the last of these too. `BLESS=1` makes them anew. A failure
+//! leaves what was expected, what was got and the difference in the target folder and says where.
 #![allow(
     clippy::unwrap_used,
     clippy::indexing_slicing,
@@ -113,6 +113,23 @@ fn frame_cases() -> Vec<Case> {
             text: frames(open(text, Options::default()).timeline()),
         })
         .collect()
+}
+
+/// `name, path of the read, frames a second, hash` of every read of the demo sets.
+fn read_case() -> Case {
+    let mut text = String::new();
+    for (name, set) in demo_sets() {
+        let play = open(&set, Options::default());
+        for read in 0..play.set().reads.len() {
+            let branch = play.branch(&[read]).unwrap().play;
+            let hash = branch.timeline().hash(HASHED_FPS);
+            writeln!(text, "{name} {} {HASHED_FPS} {hash:016x}", read + 1).unwrap();
+        }
+    }
+    Case {
+        file: "reads.txt".into(),
+        text,
+    }
 }
 
 /// `name, frames a second, hash, hash of the set mirrored`.
@@ -386,6 +403,11 @@ fn demo_sets_move_as_they_did_to_the_last_bit() {
 }
 
 #[test]
+fn reads_of_demo_sets_move_as_they_did_to_the_last_bit() {
+    hold_all(&[read_case()]);
+}
+
+#[test]
 fn demo_sets_are_defended_as_they_were_to_the_last_bit() {
     hold_all(&[defence_case()]);
 }
@@ -409,6 +431,7 @@ fn demo_sets_are_told_as_they_were() {
 fn every_golden_file_belongs_to_a_case() {
     let mut cases = frame_cases();
     cases.push(hash_case());
+    cases.push(read_case());
     cases.push(defence_case());
     cases.extend(walk_cases());
     cases.extend(picture_cases());

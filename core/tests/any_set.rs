@@ -9,89 +9,11 @@
 mod written;
 
 use backcut::play::{Options, Play};
-use backcut::set::{Mark, PlayerId, Verb};
+use backcut::set::Mark;
 use backcut::stops::{Stop, Waiting, Why};
-use backcut::timeline::{Frame, Timeline};
+use backcut::timeline::Timeline;
 use proptest::prelude::*;
-use written::{Seed, written};
-
-const DT: f64 = 1.0 / 240.0;
-
-/// What is wrong with how a set moves, if anything.
-fn verify(tl: &Timeline) -> Result<(), String> {
-    let mut last: Option<Frame> = None;
-    for i in 0..=(tl.duration() / DT) as u32 {
-        let mut now = Frame::default();
-        tl.frame(f64::from(i) * DT, &mut now);
-        if let Some(before) = last {
-            bodies(tl, &before, &now)?;
-            ball(&before, &now)?;
-        }
-        last = Some(now);
-    }
-    for pair in tl.ball_spans().windows(2) {
-        if pair[0].end != pair[1].start {
-            return Err(format!("two balls or none: {pair:?}"));
-        }
-    }
-    for tie in tl.ties().iter().filter(|t| t.written) {
-        if tie.to.t < tie.from.t + tie.lag - 1e-5 {
-            return Err(format!("a tie does not hold: {tie:?}"));
-        }
-    }
-    for s in tl.screens() {
-        if s.free < s.set {
-            return Err(format!("free before set: {s:?}"));
-        }
-        let end = s.shut.unwrap_or(s.free);
-        let moves = (0..=20)
-            .map(|i| s.set + 1e-6 + (end - s.set - 2e-6).max(0.0) * f64::from(i) / 20.0)
-            .any(|t| tl.player(s.screen.who, t).is_some_and(|m| m.speed > 1e-6));
-        if moves {
-            return Err(format!("a screen moves: {s:?}"));
-        }
-    }
-    Ok(())
-}
-
-fn bodies(tl: &Timeline, before: &Frame, now: &Frame) -> Result<(), String> {
-    for who in PlayerId::ALL {
-        let i = who.index();
-        let (Some(a), Some(b)) = (before.players[i], now.players[i]) else {
-            continue;
-        };
-        let top = tl.limits(who).v_max + 0.01;
-        let went = (b.x - a.x).hypot(b.y - a.y);
-        if b.speed > top || went > top * DT + 1e-6 {
-            return Err(format!("{who:?} runs {} at {}", went / DT, now.t));
-        }
-        let busy = tl.actions().iter().any(|a| {
-            a.who == who
-                && matches!(
-                    a.verb,
-                    Verb::Cut | Verb::Dribble | Verb::Screen | Verb::Handoff
-                )
-                && a.start - DT <= now.t
-                && now.t <= a.end + DT
-        });
-        if b.speed > 1e-6 && !busy {
-            return Err(format!("{who:?} moves without an action at {}", now.t));
-        }
-    }
-    Ok(())
-}
-
-fn ball(before: &Frame, now: &Frame) -> Result<(), String> {
-    let (a, b) = (before.ball, now.ball);
-    if ![b.x, b.y, b.z].iter().all(|v| v.is_finite()) {
-        return Err(format!("no ball at {}", now.t));
-    }
-    let went = ((b.x - a.x).powi(2) + (b.y - a.y).powi(2) + (b.z - a.z).powi(2)).sqrt();
-    if went > 0.1 {
-        return Err(format!("the ball jumps {went} m at {}", now.t));
-    }
-    Ok(())
-}
+use written::{Seed, verify, written};
 
 /// What is wrong with where a walk through a set stops, if anything.
 fn stops(play: &Play) -> Result<(), String> {

@@ -82,13 +82,16 @@ fn how(
         return None;
     }
     let released = row.at(crate::set::Edge::Release).is_some_and(|t| t < at);
+    let catches = line.timeline.coming(at).is_some_and(|c| c.to == row.who);
     Some(match action.verb {
-        Verb::Cut | Verb::Dribble if named => match first_own(read, row.who) {
-            Some(first) if is_way(first) => How::Gone,
-            Some(first) if stops(first, holder == Some(row.who)) && this => How::Stops,
-            _ if this => How::Onward,
-            _ => How::Gone,
-        },
+        Verb::Cut | Verb::Dribble if named && !(catches && this) => {
+            match first_own(read, row.who) {
+                Some(first) if is_way(first) => How::Gone,
+                Some(first) if stops(first, holder == Some(row.who)) && this => How::Stops,
+                _ if this => How::Onward,
+                _ => How::Gone,
+            }
+        }
         Verb::Cut | Verb::Dribble => How::Onward,
         Verb::Screen if named => match first_own(read, row.who) {
             Some(first) if is_way(first) => How::Gone,

@@ -171,7 +171,14 @@ pub fn fork_instant(set: &Set, timeline: &Timeline, read: &Read) -> Option<f64> 
     let t = marks
         .find(|m| m.edge == read.at.edge && (of.is_none() || m.of == of))?
         .t;
+    let begins = timeline.begins();
+    if t < begins - 1e-9 {
+        return None;
+    }
     let sample = sample_of(t);
-    let at = time_of(sample + usize::from(time_of(sample) < t - 1e-9));
+    let sample = sample + usize::from(time_of(sample) < t - 1e-9);
+    // A read of what a read begins with comes a moment after it.
+    let first = sample_of(begins) + usize::from(begins > 0.0);
+    let at = time_of(sample.max(first));
     (at < timeline.duration()).then_some(at)
 }

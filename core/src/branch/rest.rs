@@ -99,6 +99,7 @@ impl Maker<'_> {
         let pieces = self.pieces(left, &mut dropped);
         let mut takeover = Takeover {
             ball: self.line.timeline.in_hand_after(self.at),
+            coming: self.line.timeline.coming(self.at),
             ..Takeover::default()
         };
         let mut set = self.line.set.clone();

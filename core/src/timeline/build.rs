@@ -32,6 +32,10 @@ impl Timeline {
         for t in &schedule.transfers {
             quiet = quiet.max(t.catch);
         }
+        #[cfg(feature = "authoring")]
+        if let Some(coming) = schedule.coming {
+            quiet = quiet.max(coming.at);
+        }
         let shot = possession::shot(&schedule);
         let first = set.first_holder();
         // The flight of the shot settles the end; it needs the shooter's place only.
@@ -58,6 +62,8 @@ impl Timeline {
             beats: beats(set, &schedule, duration),
             screens: screens(&schedule),
             limits,
+            #[cfg(feature = "authoring")]
+            begins: 0.0,
         };
         out.carries = carries(&out, set, &schedule, &mut spans, ring);
         out.spans = spans;

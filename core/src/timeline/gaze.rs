@@ -54,6 +54,11 @@ impl<'a> Gaze<'a> {
             retreats: Vec::new(),
             last: (Vec2::ZERO, None),
         };
+        #[cfg(feature = "authoring")]
+        if let Some(coming) = schedule.coming.filter(|c| c.to == who) {
+            let (from, to) = (coming.at - LOOK, coming.at + AFTER_CATCH);
+            gaze.look(from, to, Toward::Point(coming.from), true);
+        }
         gaze.screens();
         gaze.transfers();
         gaze.steps(set);

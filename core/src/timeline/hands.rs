@@ -29,6 +29,12 @@ pub(super) struct Carry {
     /// When what the ball does began; before `start` where a branch goes on with it.
     #[cfg(feature = "authoring")]
     pub since: f64,
+    /// From when to when all of a dribble lasts, of which this is a part.
+    #[cfg(feature = "authoring")]
+    pub stay: [f64; 2],
+    /// What a flight comes down from where it was thrown to: a branch may have bent the receiver's way.
+    #[cfg(feature = "authoring")]
+    pub drift: Vec2,
     pub end: f64,
     pub how: How,
 }
@@ -62,6 +68,17 @@ pub(super) enum How {
         from: f64,
         radius: f64,
     },
+}
+
+#[cfg(feature = "authoring")]
+impl How {
+    /// A dribble in so many bounces.
+    pub(super) fn in_bounces(mut self, count: u32) -> Self {
+        if let Self::Dribbled { bounces, .. } = &mut self {
+            *bounces = count.max(1);
+        }
+        self
+    }
 }
 
 /// Chest height of the ball.
@@ -112,6 +129,10 @@ impl Carry {
             start,
             #[cfg(feature = "authoring")]
             since: start,
+            #[cfg(feature = "authoring")]
+            stay: [start, end],
+            #[cfg(feature = "authoring")]
+            drift: Vec2::ZERO,
             end,
             how,
         }
@@ -125,6 +146,29 @@ impl Carry {
         #[cfg(not(feature = "authoring"))]
         {
             self.start
+        }
+    }
+
+    /// 0 with the ball at the chest, 1 while it is dribbled.
+    fn low(&self, t: f64) -> f64 {
+        #[cfg(feature = "authoring")]
+        let [from, to] = self.stay;
+        #[cfg(not(feature = "authoring"))]
+        let [from, to] = [self.start, self.end];
+        inside((t - from).max(0.0), to - from)
+    }
+
+    /// How far a flight is off its first way.
+    fn drifted(&self, t: f64) -> Vec2 {
+        #[cfg(feature = "authoring")]
+        {
+            let u = ((t - self.start) / (self.end - self.start).max(1e-6)).clamp(0.0, 1.0);
+            self.drift * (u * u * (3.0 - 2.0 * u))
+        }
+        #[cfg(not(feature = "authoring"))]
+        {
+            let _ = t;
+            Vec2::ZERO
         }
     }
 
@@ -164,7 +208,7 @@ impl Carry {
                 radius,
             } => {
                 let p = state(who);
-                let low = inside(tau, lasts);
+                let low = self.low(t);
                 let ahead = unit(p.facing);
                 let beside = Vec2::new(-ahead.y, ahead.x);
                 let down =
@@ -180,10 +224,10 @@ impl Carry {
                 }
             }
             How::Air(flight) => {
-                let at = flight.at(tau);
+                let (at, off) = (flight.at(tau), self.drifted(t));
                 BallState {
-                    x: at.x,
-                    y: at.y,
+                    x: at.x + off.x,
+                    y: at.y + off.y,
                     z: at.z,
                     holder: None,
                 }

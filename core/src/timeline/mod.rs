@@ -47,6 +47,9 @@ pub struct Timeline {
     beats: Vec<TimedBeat>,
     screens: Vec<TimedScreen>,
     limits: [Limits; 5],
+    /// When its read is made, of a branch.
+    #[cfg(feature = "authoring")]
+    begins: f64,
 }
 
 /// A screen while it stands.

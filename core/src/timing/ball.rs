@@ -64,6 +64,7 @@ impl<'a> Weaver<'a> {
             self.ball.later(if self.caught { SECURE } else { 0.0 })
         };
         self.wait(ball, start, 0.0, 0, Why::Ball);
+        self.in_hand(start);
         let mut next = After::one(release.later(FOLLOW_THROUGH));
         if free {
             next = next.and(after);
@@ -146,7 +147,9 @@ impl<'a> Weaver<'a> {
         self.out.givers.extend(stands.map(|s| (t.row, s)));
         let release = Instant::new(block, At::Edge(Edge::Release));
         let ball = self.ball;
-        self.wait(ball, Instant::new(block, At::Start), 0.0, 0, Why::Ball);
+        let start = Instant::new(block, At::Start);
+        self.wait(ball, start, 0.0, 0, Why::Ball);
+        self.in_hand(start);
         self.then(Some(who), After::one(release.later(GIVE)));
         self.handoffs.push((block, *t));
         if t.keeps {
@@ -194,6 +197,7 @@ impl<'a> Weaver<'a> {
         let start = Instant::new(block, At::Start);
         let secure = if running && holds { GATHER } else { 0.0 };
         self.wait(ball, start, secure, 0, Why::Ball);
+        self.in_hand(start);
         let release = Instant::new(block, At::Edge(Edge::Release));
         self.then(Some(who), After::one(release.later(FOLLOW_THROUGH)));
         self.cue = Some(release);

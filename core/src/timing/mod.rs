@@ -22,7 +22,7 @@ mod weave;
 
 pub use run::{Run, RunLeg, RunMark};
 pub use schedule::{PlacedRun, RowTimes, Schedule, ScreenTimes, TieTimes, TransferTimes};
-pub use takeover::{Onward, Takeover};
+pub use takeover::{Coming, Onward, Takeover};
 
 // What is waited for by the trade's habit, for who tells it.
 #[cfg(feature = "authoring")]
@@ -71,6 +71,11 @@ fn scheduled(set: &Set, court: &Court, takeover: Option<&Takeover>) -> Result<Sc
             None => choreography,
         };
         let schedule = solve::solve(set, choreography, takeover)?;
+        #[cfg(feature = "authoring")]
+        let schedule = Schedule {
+            coming: takeover.and_then(|t| t.coming),
+            ..schedule
+        };
         let detours = detour::needed(&schedule, &revision.detours);
         // Whoever comes in under way has no say in the first steps; a detour laid from a standing
         // start would lead them back.

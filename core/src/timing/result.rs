@@ -81,6 +81,8 @@ impl Solver<'_> {
             ties,
             openings,
             goal,
+            #[cfg(feature = "authoring")]
+            coming: None,
         }
     }
 

@@ -1,5 +1,7 @@
 //! The schedule: what the solver found, in seconds.
 
+#[cfg(feature = "authoring")]
+use super::Coming;
 use super::run::Run;
 use crate::choreography::Choreography;
 use crate::math::{Point, distance};
@@ -96,6 +98,9 @@ pub struct Schedule {
     pub openings: Vec<f64>,
     /// The last shot's release, else the last catch, else the end.
     pub goal: f64,
+    /// The pass that was under way before.
+    #[cfg(feature = "authoring")]
+    pub coming: Option<Coming>,
 }
 
 impl Schedule {

@@ -1,6 +1,7 @@
 //! How a set goes on from where another was left: who is under way, and where the ball is.
 
 use crate::choreography::{Entry, Leg};
+use crate::math::Point;
 use crate::set::{ActionId, PlayerId};
 use alloc::vec::Vec;
 
@@ -15,6 +16,17 @@ pub struct Onward {
     pub legs: Vec<Leg>,
 }
 
+/// A ball that is in the air when a set takes over.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Coming {
+    /// Who catches it.
+    pub to: PlayerId,
+    /// From where it was thrown.
+    pub from: Point,
+    /// When it is caught, seconds.
+    pub at: f64,
+}
+
 /// What a set that takes over starts from.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Takeover {
@@ -24,6 +36,8 @@ pub struct Takeover {
     pub onward: Vec<Onward>,
     /// Seconds until the ball is in its holder's hands.
     pub ball: f64,
+    /// The pass that is under way.
+    pub coming: Option<Coming>,
 }
 
 #[cfg(feature = "authoring")]

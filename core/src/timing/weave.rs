@@ -76,6 +76,9 @@ pub(super) struct Weaver<'a> {
     pub(super) handoffs: Vec<(usize, Transfer)>,
     #[cfg(feature = "authoring")]
     entries: [Option<Entry>; 5],
+    /// When a ball that was in the air or on the floor before is in hand.
+    #[cfg(feature = "authoring")]
+    taken_up: Option<Instant>,
 }
 
 impl<'a> Weaver<'a> {
@@ -119,6 +122,8 @@ impl<'a> Weaver<'a> {
             handoffs: Vec::new(),
             #[cfg(feature = "authoring")]
             entries: [None; 5],
+            #[cfg(feature = "authoring")]
+            taken_up: None,
         }
     }
 
@@ -133,7 +138,22 @@ impl<'a> Weaver<'a> {
         #[cfg(feature = "authoring")]
         {
             self.entries = takeover.entries;
+            self.taken_up = Some(self.ball);
+            self.caught = takeover.coming.is_some();
+            // Whoever is to catch does that first.
+            let landed = After::one(self.ball.later(LAND));
+            self.then(takeover.coming.map(|c| c.to), landed);
         }
+    }
+
+    /// What needs the ball in hand waits for it, however short the dribble that goes on.
+    pub(super) fn in_hand(&mut self, to: Instant) {
+        #[cfg(feature = "authoring")]
+        if let Some(taken_up) = self.taken_up {
+            self.wait(taken_up, to, 0.0, 0, Why::Ball);
+        }
+        #[cfg(not(feature = "authoring"))]
+        let _ = to;
     }
 
     /// How `who` comes into `block`, where that is the first thing they do.

@@ -1,16 +1,14 @@
 //! One timeline up to an instant, another from there: how a branch leaves its line.
 
-use super::hands::{self, Carry, How};
-use super::{BallSpan, BallUse, Mover, TimedAction, TimedBeat, TimedTie, Timeline, Trail};
+mod ball;
+
+use super::{Mover, TimedAction, TimedBeat, TimedTie, Timeline, Trail};
 use crate::choreography::Entry;
-use crate::math::{Listed, Point, ceil};
+use crate::math::{Listed, Point};
 use crate::motion::facing;
-use crate::set::{ActionId, PlayerId};
+use crate::set::{ActionId, Edge, PlayerId};
 use crate::timing::PlacedRun;
 use alloc::vec::Vec;
-
-/// A dribbled ball is taken up to the chest in so many seconds.
-const TAKE_UP: f64 = 0.25;
 
 /// What is known of the line that goes on in another one.
 #[derive(Debug)]
@@ -26,6 +24,11 @@ pub(crate) struct Splice<'a> {
 }
 
 impl Timeline {
+    /// When its read is made, seconds; 0 for a main line.
+    pub(crate) fn begins(&self) -> f64 {
+        self.begins
+    }
+
     /// A player who is under way at `t`: where, which way and how fast.
     pub(crate) fn under_way(&self, id: PlayerId, t: f64) -> Option<(Point, Entry)> {
         let mover = self.movers.get(id.index())?.as_ref()?;
@@ -39,29 +42,6 @@ impl Timeline {
             speed: sample.v,
         };
         Some((run.path().point(sample.s), entry))
-    }
-
-    /// What the ball does at `t`.
-    pub(crate) fn ball_use(&self, t: f64) -> Option<BallSpan> {
-        let after = self.spans.partition_point(|s| s.start < t);
-        self.spans.get(after.checked_sub(1)?).copied()
-    }
-
-    /// Seconds after `t` until the ball is in two hands again: out of the air, or up from the floor.
-    pub(crate) fn in_hand_after(&self, t: f64) -> f64 {
-        match self.last_carry(t) {
-            Some(carry) => match carry.how {
-                How::Held { .. } => 0.0,
-                How::Dribbled { .. } => lifted(carry, t, t).end - t,
-                _ => carry.end - t,
-            },
-            None => 0.0,
-        }
-    }
-
-    fn last_carry(&self, t: f64) -> Option<&Carry> {
-        let after = self.carries.partition_point(|c| c.start < t);
-        self.carries.get(after.checked_sub(1)?)
     }
 
     /// This timeline up to the fork, and `rest`, which begins there, from then on.
@@ -98,7 +78,7 @@ impl Timeline {
             .listed();
         ties.extend(moved_ties(&rest.ties, &after, at));
         let mut screens: Vec<super::TimedScreen> = Vec::new();
-        for s in self.screens.iter().filter(|s| s.set < at) {
+        for s in self.screens.iter().filter(|s| s.set < at - 1e-4) {
             let mut s = *s;
             s.screen.row = s.screen.row.and_then(|r| before.get(r).copied().flatten());
             s.free = s.free.min(at);
@@ -129,96 +109,8 @@ impl Timeline {
             beats: self.beats_into(&rest, splice, duration),
             screens,
             limits: self.limits,
+            begins: at,
         }
-    }
-
-    /// The ball's ways, and when the branch's own begin.
-    fn carries_into(&self, rest: &Self, at: f64) -> (Vec<Carry>, f64) {
-        let kept = self.carries.partition_point(|c| c.start < at);
-        let mut out: Vec<Carry> = self.carries.iter().take(kept).copied().listed();
-        let mut joins = at;
-        let mut dribbled = false;
-        if let Some(last) = out.last().copied() {
-            match last.how {
-                How::Held { .. } => {}
-                How::Dribbled { .. } => {
-                    let until = match rest.carries.first().map(|c| (c.how, c.end)) {
-                        Some((How::Dribbled { .. }, end)) => at + end,
-                        _ => at,
-                    };
-                    let on = lifted(&last, at, until);
-                    joins = on.end;
-                    dribbled = true;
-                    out.push(on);
-                }
-                _ => joins = last.end,
-            }
-        }
-        let from = self.ball_height(joins.min(self.duration), &out);
-        let mut first = true;
-        for carry in &rest.carries {
-            let (start, end) = ((carry.start + at).max(joins), carry.end + at);
-            let same = dribbled && first && matches!(carry.how, How::Dribbled { .. });
-            if end <= start + 1e-9 || same {
-                continue;
-            }
-            let start = if first { joins } else { start };
-            let how = match carry.how {
-                How::Held { who, to, chest, .. } if first => How::Held {
-                    who,
-                    from,
-                    to,
-                    chest,
-                },
-                How::Dribbled {
-                    who,
-                    hand,
-                    hip,
-                    chest,
-                    radius,
-                    ..
-                } => How::Dribbled {
-                    who,
-                    hand,
-                    bounces: hands::bounces(end - start),
-                    hip,
-                    chest,
-                    radius,
-                },
-                how => how,
-            };
-            out.push(Carry::new(start, end, how));
-            first = false;
-        }
-        (out, joins)
-    }
-
-    fn ball_height(&self, t: f64, carries: &[Carry]) -> f64 {
-        let mut frame = super::Frame::default();
-        self.frame(t, &mut frame);
-        carries.last().map_or(0.0, |c| c.at(t, &frame.players).z)
-    }
-
-    fn spans_into(&self, rest: &Self, at: f64, joins: f64) -> Vec<BallSpan> {
-        let mut out: Vec<BallSpan> = self.spans.iter().filter(|s| s.start < at).copied().listed();
-        if let Some(last) = out.last_mut() {
-            last.end = joins;
-        }
-        for span in &rest.spans {
-            let (start, end) = ((span.start + at).max(joins), span.end + at);
-            if end <= start + 1e-9 {
-                continue;
-            }
-            match out.last_mut() {
-                Some(last) if last.what == span.what && is_hand(span.what) => last.end = end,
-                _ => out.push(BallSpan {
-                    start,
-                    end,
-                    what: span.what,
-                }),
-            }
-        }
-        out
     }
 
     /// Rows, their ways, and where each row of either is now.
@@ -244,8 +136,15 @@ impl Timeline {
             let Some(id) = id else { continue };
             let mut row = row.clone();
             row.id = id;
-            row.end = row.end.min(at);
-            row.marks.retain(|m| m.t <= at);
+            // What has left the hands comes to others.
+            let gone = row
+                .marks
+                .iter()
+                .any(|m| m.edge == Edge::Release && m.t < at);
+            if !gone {
+                row.end = row.end.min(at);
+                row.marks.retain(|m| m.t <= at);
+            }
             row.waits.retain(|w| w.start < at);
             actions.push(row);
             trails.push(trail.as_ref().and_then(|t| self.trail_before(t, at)));
@@ -322,48 +221,6 @@ impl Timeline {
         pairs
             .map(|(start, end)| TimedBeat { start: *start, end })
             .listed()
-    }
-}
-
-/// Whether the ball is with somebody.
-fn is_hand(what: BallUse) -> bool {
-    matches!(what, BallUse::Held(_) | BallUse::Dribbled(_))
-}
-
-/// The dribble `carry` from `at` on, to the first whole bounce from `until` on at which there is
-/// time to take the ball up.
-fn lifted(carry: &Carry, at: f64, until: f64) -> Carry {
-    let How::Dribbled {
-        who,
-        hand,
-        bounces,
-        hip,
-        chest,
-        radius,
-    } = carry.how
-    else {
-        return *carry;
-    };
-    if carry.end - at < TAKE_UP {
-        // On its way up already.
-        return *carry;
-    }
-    let period = (carry.end - carry.start) / f64::from(bounces.max(1));
-    let wanted = until.max(at + TAKE_UP).max(carry.start + 2.0 * TAKE_UP) - carry.start;
-    let count = ceil(wanted / period.max(0.1) - 1e-9).max(1.0);
-    let how = How::Dribbled {
-        who,
-        hand,
-        bounces: count as u32,
-        hip,
-        chest,
-        radius,
-    };
-    Carry {
-        start: at,
-        since: carry.start,
-        end: carry.start + count * period,
-        how,
     }
 }
 
