@@ -15,7 +15,7 @@ use alloc::vec::Vec;
 ///   "beats": [ { "actions": [
 ///     {"id": "in", "who": 1, "do": "pass", "to": 2}, {"who": 2, "do": "shot"} ] } ],
 ///   "reads": [ { "at": {"id": "in", "edge": "release"}, "by": [2], "if": {"coverage": "ice"},
-///     "beats": [] } ] }"#;
+///     "beats": [ { "actions": [ {"who": 2, "do": "hold"} ] } ] } ] }"#;
 /// let play = Play::open(text, &Options::default())?;
 /// let found = findings::check_reads(&play.lines()?, &play.answers()?, &Settings::default());
 /// assert_eq!(found[0].code(), "read-never");
