@@ -68,8 +68,8 @@ td small { color: var(--_soft); }
 [data-narrow] .when { min-block-size: 44px; }
 .row .choice.wide-only { flex: none; min-inline-size: 190px; }
 .row .cell.word { flex: none; padding-inline: 14px; }
-[data-narrow] .words { flex-wrap: wrap; gap: 0 12px; padding-inline: 8px; }
-.words .narrow-only { place-content: center; align-items: center; }
+[data-narrow] .words { flex-wrap: wrap; justify-content: flex-start; gap: 0 18px; padding-inline: 2px; }
+.words .narrow-only { flex-direction: column; place-content: center; align-items: center; }
 /* What a pointer or an open strip shows. */
 @media (hover: hover) { button:hover, .choice:hover { text-decoration: underline; text-underline-offset: 3px; } }
 .stepper button:active .chevron { stroke-width: 3; }

@@ -143,6 +143,18 @@ export class Teach {
     mode.node.hidden = false;
     mode.begin();
     if (this.#state) mode.update(this.#state);
+    this.#fold(mode);
+  }
+
+  /** On a phone all the words fold again, so that court and mode are seen together. @param {Mode} mode */
+  #fold({ node }) {
+    const root = this.#host.shadowRoot;
+    /** @type {HTMLElement | null | undefined} */
+    const more = root?.querySelector("[data-narrow][data-more] .more");
+    if (!more) return;
+    more.click();
+    // What had the focus is hidden now.
+    if (!root?.activeElement?.checkVisibility()) node.querySelector("button")?.focus();
   }
 
   /** @param {(typeof MODES)[number]} kind @param {Teaching} teaching */
@@ -168,10 +180,11 @@ export class Teach {
   /** A mode ends by itself: whoever was in it goes on from its button. @param {string} name */
   #leave(name) {
     this.#end(name);
-    this.#openers
-      .get(name)
-      ?.find((opener) => opener.offsetParent)
-      ?.focus();
+    const opener = this.#openers.get(name)?.find((seen) => seen.offsetParent);
+    /** @type {HTMLElement | null | undefined} */
+    const more = this.#host.shadowRoot?.querySelector(".more");
+    // On a phone it is folded away.
+    (opener ?? more)?.focus();
   }
 
   /** @param {string} name @param {boolean} on */
