@@ -79,6 +79,8 @@ const SCENES = {
       await seeked;
       times.push(made.currentTime === (time < 0 ? 0 : made.duration));
     }
+    // A film may take another moment to see that it is there.
+    while (!made.ended) await new Promise(requestAnimationFrame);
     return { times, ended: made.ended };
   },
   "a time that is none": async ({ made, loaded }) => {

@@ -145,6 +145,7 @@ test("who points where the player goes has all points, and the court shows both"
   await button(page, "End the quiz").click();
   // Nothing was finished, so the same questions come again.
   await opener(page).click();
+  await page.getByText("Question 1 of 5").waitFor();
   while ((await heading(page).textContent()) !== text) {
     await clicked(page);
     await button(page, "Next question").click();

@@ -10,16 +10,14 @@ use crate::voice::Voice;
 use crate::words;
 use alloc::vec::Vec;
 
-/// Room over the beats' names, pixels.
-pub(super) const HEIGHT: f64 = 18.0;
 /// How far to the right of its instant a branch has turned level, pixels.
 const TURN: f64 = 9.0;
 /// Height of a name, pixels.
-const NAME: f64 = 12.0;
+const NAME: f64 = 11.0;
 /// Where the names stand, pixels from the top.
-const BASELINE: f64 = 13.0;
+const BASELINE: f64 = 10.0;
 /// Height of a branch whose name has no room, pixels.
-const SHORT: f64 = 6.0;
+const SHORT: f64 = 5.0;
 /// Nearer to each other, two branches have no room for both their names, pixels.
 const LEAST: f64 = 48.0;
 
@@ -70,7 +68,7 @@ mod tests {
             left: 30.0,
             right: 530.0,
             duration: 10.0,
-            header: 48.0,
+            header: 30.0,
             ..StripGeometry::default()
         };
         let fork = |t: &f64| Fork {

@@ -24,19 +24,15 @@ const LEFT: f64 = 30.0;
 /// Room for the ruler below, pixels.
 const RULER: f64 = 30.0;
 
-/// Height of what stands over the rows: the beats' names, and over them those of branches.
+/// Where the beats' names stand, pixels from the top; those of branches stand over them.
 #[cfg(feature = "authoring")]
-fn header(strip: &Strip) -> f64 {
-    if strip.forks.is_empty() {
-        HEADER
-    } else {
-        HEADER + fork::HEIGHT
-    }
+fn names_at(strip: &Strip) -> f64 {
+    if strip.forks.is_empty() { 19.7 } else { 23.5 }
 }
 
 #[cfg(not(feature = "authoring"))]
-fn header(_: &Strip) -> f64 {
-    HEADER
+fn names_at(_: &Strip) -> f64 {
+    19.7
 }
 
 /// What a strip is drawn for.
@@ -93,7 +89,6 @@ impl StripGeometry {
     /// Where `view` lays the things of `strip`.
     #[must_use]
     pub fn of(strip: &Strip, view: &StripView) -> Self {
-        let header = header(strip);
         let shown = |who: PlayerId| !view.folded || view.follow.get(who.index()) == Some(&true);
         let rows: Vec<StripRow> = strip
             .rows
@@ -104,16 +99,16 @@ impl StripGeometry {
             .zip(0u8..)
             .map(|(who, i)| StripRow {
                 who,
-                y: header + ROW * (f64::from(i) + 0.5),
+                y: HEADER + ROW * (f64::from(i) + 0.5),
                 height: ROW,
             })
             .listed();
-        let end = rows.last().map_or(header, |r| r.y + 0.5 * ROW);
+        let end = rows.last().map_or(HEADER, |r| r.y + 0.5 * ROW);
         Self {
             left: LEFT,
             right: (view.width_px - 1.0).max(LEFT + 1.0),
             duration: strip.duration.max(0.1),
-            header,
+            header: HEADER,
             rows,
             ruler: end + 5.5,
             height: end + RULER,
@@ -271,6 +266,7 @@ impl Score<'_> {
 
     fn names(&self, out: &mut Vec<Item>) {
         let g = self.geometry;
+        let base = names_at(self.strip);
         for (i, band) in self.strip.bands.iter().enumerate() {
             let now = self.view.beat == Some(i);
             let room = g.x(band.end) - g.x(band.start) - 8.0;
@@ -279,7 +275,7 @@ impl Score<'_> {
             let name = fitted(&title, 13.0, now, room);
             if !name.is_empty() {
                 let role = if now { Role::Ink } else { Role::Soft };
-                let at = Point::new(g.x(band.start) + 7.0, g.header - 10.3);
+                let at = Point::new(g.x(band.start) + 7.0, base);
                 out.text(at, name, role, sans(13.0, now, Anchor::Start));
             }
         }
