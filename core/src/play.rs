@@ -6,39 +6,30 @@ mod cards;
 mod film;
 #[cfg(feature = "authoring")]
 mod quiz;
+#[cfg(feature = "authoring")]
+mod reads;
+
+#[cfg(feature = "authoring")]
+pub use reads::{Branched, NotBranched};
 
 use crate::athlete::Level;
-#[cfg(feature = "authoring")]
-use crate::branch::{self, Dropped, Line, NotPlayed};
-#[cfg(feature = "authoring")]
-use crate::choice::{Answer, Decided, Lines};
 use crate::court::{Court, RuleSet};
 use crate::defence::{self, Defence, Past};
 use crate::document;
-#[cfg(feature = "authoring")]
-use crate::fault::Fault;
 use crate::fault::Faults;
 use crate::findings::{Finding, Search, Settings};
 use crate::looks::{self, Look, Outcome};
-#[cfg(feature = "authoring")]
-use crate::math::sort_short;
 use crate::scene::{self, CloseUp, Scene, Staged, StripGeometry, StripView, Verdict, View};
-#[cfg(feature = "authoring")]
-use crate::set::Read;
 use crate::set::{Coverage, Set};
 #[cfg(feature = "authoring")]
 use crate::stops::{self, Stop};
 use crate::strip::{self, Strip};
-#[cfg(feature = "authoring")]
-use crate::strip::{Fork, ForkTo};
 use crate::svg::{self, Palette};
 use crate::timeline::Timeline;
 #[cfg(feature = "authoring")]
 use crate::timeline::{self, Slowed};
 use crate::timing;
 use crate::voice::Voice;
-#[cfg(feature = "authoring")]
-use crate::voice::messages::fault as m;
 use crate::words;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -87,50 +78,6 @@ pub struct Play {
     past: Vec<Past>,
 }
 
-/// A branch, to be looked at like any set.
-#[cfg(feature = "authoring")]
-#[derive(Clone, Debug)]
-pub struct Branched {
-    /// The branch.
-    pub play: Play,
-    /// When each of its reads is made, seconds.
-    pub forks: Vec<f64>,
-    /// What does not happen because of the last one.
-    pub dropped: Vec<Dropped>,
-}
-
-/// Why there is no such branch.
-#[cfg(feature = "authoring")]
-#[derive(Clone, Debug, PartialEq)]
-pub enum NotBranched {
-    /// The set has no such read.
-    NoSuchRead,
-    /// It cannot be played.
-    NotPlayed(NotPlayed),
-}
-
-#[cfg(feature = "authoring")]
-impl From<NotPlayed> for NotBranched {
-    fn from(why: NotPlayed) -> Self {
-        Self::NotPlayed(why)
-    }
-}
-
-#[cfg(feature = "authoring")]
-impl NotBranched {
-    /// The same as faults of whoever asked for the read that is written `path`.
-    #[must_use]
-    pub fn faults(self, path: &str) -> Faults {
-        let allowed = match self {
-            Self::NotPlayed(NotPlayed::Waits(faults)) => return faults,
-            Self::NoSuchRead => m::READS_OF_SET,
-            Self::NotPlayed(NotPlayed::NoInstant) => m::NEVER_COMES,
-            Self::NotPlayed(NotPlayed::AfterTheShot) => m::SHOT_IS_GONE,
-        };
-        Faults::one(|| Fault::unknown_option("read", path, allowed))
-    }
-}
-
 impl Play {
     /// Reads, checks and schedules a set file.
     ///
@@ -170,59 +117,6 @@ impl Play {
         Ok(play)
     }
 
-    /// The branch by the reads of `path`, each counted from 0 among those of the branch before it;
-    /// everything that can be asked of a set can be asked of it.
-    ///
-    /// # Errors
-    /// No such read, or the one that cannot be played, and why.
-    #[cfg(feature = "authoring")]
-    pub fn branch(&self, path: &[usize]) -> Result<Branched, NotBranched> {
-        let mut line = Line::main(&self.set, &self.court).map_err(NotPlayed::Waits)?;
-        let mut forks = Vec::new();
-        let mut waiting = Vec::new();
-        for index in path {
-            let Some(read) = line.set().reads.get(*index).cloned() else {
-                return Err(NotBranched::NoSuchRead);
-            };
-            let t = branch::fork_instant(line.set(), line.timeline(), &read);
-            let left = reads_of(line.set(), line.timeline());
-            waiting.extend(left.filter(|fork| t.is_some_and(|t| fork.t < t)));
-            waiting.extend(t.map(|t| Fork {
-                t,
-                to: ForkTo::Drawn,
-            }));
-            forks.extend(t);
-            line = line.fork(&read, &self.court)?;
-        }
-        let past = line.past().to_vec();
-        let (set, timeline, dropped) = line.into_parts();
-        let play = Self {
-            strip: strip::build(&timeline, &set),
-            view: View {
-                voice: self.voice(),
-                ..View::of(&timeline, &self.court, 0.0)
-            },
-            court: self.court,
-            set,
-            timeline,
-            past,
-        };
-        Ok(Branched {
-            play: play.parted(waiting),
-            forks,
-            dropped,
-        })
-    }
-
-    /// With its strip parted where `waiting` and its own reads leave it.
-    #[cfg(feature = "authoring")]
-    fn parted(mut self, mut waiting: Vec<Fork>) -> Self {
-        waiting.extend(reads_of(&self.set, &self.timeline));
-        sort_short(&mut waiting, |a, b| a.t.total_cmp(&b.t));
-        self.strip.forks = waiting;
-        self
-    }
-
     #[cfg(feature = "authoring")]
     fn past(&self) -> &[Past] {
         &self.past
@@ -231,13 +125,6 @@ impl Play {
     #[cfg(not(feature = "authoring"))]
     fn past(&self) -> &[Past] {
         &[]
-    }
-
-    /// When a read of this set leaves its line, seconds; `None` where its instant never comes.
-    #[cfg(feature = "authoring")]
-    #[must_use]
-    pub fn fork_instant(&self, read: &Read) -> Option<f64> {
-        branch::fork_instant(&self.set, &self.timeline, read)
     }
 
     /// In which language and measure this set is told.
@@ -249,38 +136,6 @@ impl Play {
     /// From now on it is told like this; nothing is laid or timed anew.
     pub fn speak(&mut self, voice: Voice) {
         self.view.voice = voice;
-    }
-
-    /// The main line of a set as it is drawn, not of a branch, and every branch that its reads make.
-    ///
-    /// # Errors
-    /// `contradictory-waits`; no set that has been opened has them.
-    #[cfg(feature = "authoring")]
-    pub fn lines(&self) -> Result<Lines, Faults> {
-        Lines::new(&self.set, &self.court)
-    }
-
-    /// Which reads five under `coverage` make true of a set as it is drawn, and what is seen of each
-    /// that is asked. [`Play::branch`] plays the path that is decided.
-    ///
-    /// # Errors
-    /// As [`Play::lines`].
-    #[cfg(feature = "authoring")]
-    pub fn decided(&self, coverage: Coverage) -> Result<Decided, Faults> {
-        Ok(self.lines()?.decided(coverage))
-    }
-
-    /// Which read beats which coverage, for every coverage that a set as it is drawn can meet and the
-    /// one that its file names.
-    ///
-    /// # Errors
-    /// As [`Play::lines`].
-    #[cfg(feature = "authoring")]
-    pub fn answers(&self) -> Result<Vec<Answer>, Faults> {
-        let lines = self.lines()?;
-        let mut all = self.coverages();
-        all.extend(self.set.defence.all.filter(|c| !all.contains(c)));
-        Ok(all.into_iter().map(|c| lines.answer(c)).collect())
     }
 
     /// What was written, with the options laid over it.
@@ -545,16 +400,4 @@ impl Play {
         let picture = self.beat_scene(beat, width_px);
         svg::paint(&picture, palette, &self.set.title, &self.caption(beat))
     }
-}
-
-/// Where the reads of `set` leave its line.
-#[cfg(feature = "authoring")]
-fn reads_of<'a>(set: &'a Set, timeline: &'a Timeline) -> impl Iterator<Item = Fork> + 'a {
-    let fork = |(index, read): (usize, &Read)| {
-        branch::fork_instant(set, timeline, read).map(|t| Fork {
-            t,
-            to: ForkTo::Read(index, read.title.clone()),
-        })
-    };
-    set.reads.iter().enumerate().filter_map(fork)
 }
