@@ -4,6 +4,7 @@
 
 import { commandsOf } from "./commands.js";
 import { SetError } from "./fault.js";
+import { Frames } from "./frames.js";
 import { whenIdle, withResolvers } from "./later.js";
 import { loadFull, loadLate, loadModule } from "./load.js";
 import { run, stop, unwatch, watch } from "./loop.js";
@@ -21,7 +22,7 @@ import { isTold } from "./told.js";
 /** @import { Finding, Look, Module } from "./load.js" */
 /** @import { EventName } from "./names.js" */
 
-/** @typedef {(now: number, frame: { mediaTime: number }) => void} FrameCallback */
+/** @import { FrameCallback } from "./frames.js" */
 /** @import { Listener } from "./surroundings.js" */
 
 /** So long nothing is said about a set that is on its way, milliseconds. */
@@ -76,9 +77,7 @@ export class BackcutSet extends Reflected {
   /** Whether something changed while nobody saw it. */
   #stale = false;
   #started = false;
-  /** Who is to be told of the next picture. @type {Map<number, FrameCallback>} */
-  #wanted = new Map();
-  #asked = 0;
+  #frames = new Frames();
 
   constructor() {
     super();
@@ -107,8 +106,8 @@ export class BackcutSet extends Reflected {
 
   connectedCallback() {
     clearTimeout(this.#releasing);
-    // Who listens still was only moved.
     this.#ask.hear();
+    // Who listens still was only moved.
     if (this.#listening) return this.#settle();
     this.#listening = new AbortController();
     // First of all: on a phone what it asks for is long on its way.
@@ -269,13 +268,12 @@ export class BackcutSet extends Reflected {
    * @returns {number} by which it is cancelled
    */
   requestVideoFrameCallback(callback) {
-    this.#wanted.set((this.#asked += 1), callback);
-    return this.#asked;
+    return this.#frames.request(callback);
   }
 
   /** Takes that back. @param {number} asked */
   cancelVideoFrameCallback(asked) {
-    this.#wanted.delete(asked);
+    this.#frames.cancel(asked);
   }
 
   /** Stops it where it is. */
@@ -462,12 +460,7 @@ export class BackcutSet extends Reflected {
   /** @param {() => void} paint a picture of another instant */
   #draw(paint) {
     this.#guarded(paint);
-    const mediaTime = this.currentTime;
-    for (const [asked, callback] of this.#wanted) {
-      this.#wanted.delete(asked);
-      // What the page does wrong there is no business of this one.
-      queueMicrotask(() => callback(performance.now(), { mediaTime }));
-    }
+    this.#frames.tell(this.currentTime);
   }
 
   /** Lets the clock run, or stops it: it runs only where somebody may see it. */

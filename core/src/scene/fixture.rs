@@ -1,10 +1,12 @@
 //! Two sets that between them have every mark: a gate set and a hand-off.
 
+use super::{Item, Scene};
 use crate::court::Court;
 use crate::document;
 use crate::set::{Edge, PlayerId, Set, Verb};
 use crate::timeline::{TimedAction, Timeline};
 use crate::timing;
+use alloc::vec::Vec;
 
 pub(crate) fn p(n: u8) -> PlayerId {
     PlayerId::new(n).unwrap()
@@ -83,4 +85,13 @@ pub(crate) fn breakwater() -> Played {
         { "who": 5, "do": "cut", "kind": "roll", "off": 2, "to": [-0.5, 1.3] },
         { "who": 2, "do": "cut", "kind": "pop", "to": "top" } ] } ] }"#,
     )
+}
+
+/// What is written in a scene.
+pub(super) fn texts(scene: &Scene) -> Vec<&str> {
+    let said = scene.items.iter().filter_map(|item| match item {
+        Item::Text { text, .. } => Some(text.as_str()),
+        _ => None,
+    });
+    said.collect()
 }

@@ -36,13 +36,12 @@ pub(super) fn draw(stage: &Stage<'_>, out: &mut Vec<Item>) {
 
 #[cfg(test)]
 mod tests {
-    use super::super::fixture::{Played, p, turnstile};
+    use super::super::fixture::{Played, p, texts, turnstile};
     use super::super::{Item, Scene, Staged, Verdict, View, movers};
     use crate::defence::Defence;
     use crate::math::Point;
     use crate::quiz::Hidden;
     use crate::set::{Coverage, Edge, PlayerId, Verb};
-    use alloc::vec::Vec;
 
     fn drawn(played: &Played, verdict: Option<&Verdict<'_>>, t: f64, view: &View) -> Scene {
         let staged = Staged {
@@ -58,16 +57,6 @@ mod tests {
     fn strokes(scene: &Scene) -> usize {
         let stroke = |i: &&Item| matches!(i, Item::Stroke { .. });
         scene.items.iter().filter(stroke).count()
-    }
-
-    fn texts(scene: &Scene) -> Vec<&str> {
-        let text = |i: &'_ Item| matches!(i, Item::Text { .. });
-        let said = scene.items.iter().filter(|i| text(i));
-        said.map(|i| match i {
-            Item::Text { text, .. } => text.as_str(),
-            _ => "",
-        })
-        .collect()
     }
 
     fn hiding(ways: &[PlayerId], ball: bool) -> View {

@@ -206,7 +206,7 @@ fn free_place(camera: &Camera, middle: Point, taken: &[Point]) -> Point {
 
 #[cfg(test)]
 mod tests {
-    use super::super::fixture::{Played, p, turnstile};
+    use super::super::fixture::{Played, p, texts, turnstile};
     use super::super::{Scene, Staged, StripView, View, movers, strip};
     use super::*;
     use crate::set::Coverage;
@@ -229,16 +229,6 @@ mod tests {
         let mut out = Scene::default();
         movers(&staged, Some(verdict), t, &View::new(width), &mut out);
         out
-    }
-
-    fn texts(scene: &Scene) -> Vec<&str> {
-        let text = |i: &'_ Item| matches!(i, Item::Text { .. });
-        let said = scene.items.iter().filter(|i| text(i));
-        said.map(|i| match i {
-            Item::Text { text, .. } => text.as_str(),
-            _ => "",
-        })
-        .collect()
     }
 
     fn simulated(played: &Played) -> (Defence, Vec<Look>) {
