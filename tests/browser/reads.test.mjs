@@ -142,3 +142,24 @@ test("the table of all defences names the line that answers each, and shows it",
   assert.equal(await property(page, "read"), "2");
   assert.deepEqual(await audit(page), []);
 });
+
+test("a beat and an instant in a link are those of the line that it names", async (t) => {
+  for (const words of ["read=2&beat=3", "read=2&t=9.55"]) {
+    const body = `<a href="#here&${words}">There</a>${demo("turnstile")}`;
+    const { page } = await open(t, { body });
+    await refined(page);
+    const drawn = await page.evaluate(() => {
+      const set = document.querySelector("backcut-set");
+      set.beat = 3;
+      return { third: set.currentTime, duration: set.duration };
+    });
+    await seek(page, 0);
+    await page.getByRole("link", { name: "There" }).click();
+    await left(page, drawn.duration);
+    const time = await property(page, "currentTime");
+    if (words.endsWith("beat=3")) {
+      assert.notEqual(time, drawn.third);
+      assert.equal(await property(page, "beat"), 3);
+    } else assert.equal(time, 9.55);
+  }
+});

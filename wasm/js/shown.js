@@ -55,6 +55,7 @@ export function shownBy(words) {
  */
 export function show(element, { from, until, beat, read, follow, coverage, speed, paused }) {
   if (coverage !== undefined) element.setAttribute(ATTRIBUTE.coverage, coverage);
+  const otherLine = read !== undefined && read !== element.read;
   if (read !== undefined) element.setAttribute(ATTRIBUTE.read, read);
   if (follow !== undefined) element.setAttribute(ATTRIBUTE.follow, follow);
   if (speed !== undefined) element.playbackRate = speed;
@@ -64,6 +65,7 @@ export function show(element, { from, until, beat, read, follow, coverage, speed
   }
   if (from !== undefined) element.currentTime = from;
   else if (beat !== undefined) element.ready.then(() => (element.beat = beat)).catch(() => {});
+  if (otherLine) element.ready.then(() => placeAnew(element, from, beat)).catch(() => {});
   leaveRange(element);
   if (until === undefined || paused) return;
   if (from === undefined) element.currentTime = 0;
@@ -75,6 +77,15 @@ export function show(element, { from, until, beat, read, follow, coverage, speed
 
 /** What ends the range that an element plays. @type {WeakMap<BackcutSet, AbortController>} */
 const ranges = new WeakMap();
+
+/** Once another line is there: it has beats and a length of its own. @param {BackcutSet} element @param {number} [from] @param {number} [beat] */
+function placeAnew(element, from, beat) {
+  const place = () => {
+    if (from !== undefined) element.currentTime = from;
+    else if (beat !== undefined) element.beat = beat;
+  };
+  element.addEventListener("loadedmetadata", place, { once: true });
+}
 
 /** Lets it play on beyond its range. @param {BackcutSet} element */
 export function leaveRange(element) {

@@ -136,7 +136,8 @@ export class Teach {
     this.#press(name, true);
     const [teaching] = await Promise.all([importTeaching().catch(() => {}), this.#ask.goFull()]);
     this.#nothing.hidden = Boolean(teaching && this.#play);
-    if (!this.#on.has(name)) return;
+    // Put away meanwhile, or put away and asked for again.
+    if (!this.#on.has(name) || this.#made.get(name)?.node.hidden === false) return;
     if (!teaching || !this.#play) return this.#press(name, false);
     this.#ask.learn(teaching.words);
     const mode = this.#made.get(name) ?? this.#make(kind, teaching);

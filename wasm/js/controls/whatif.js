@@ -1,7 +1,7 @@
 /** A choice of the line that is shown: as drawn, by a read, or as the defence plays. */
 
 import { button, make } from "../build.js";
-import { DEFENDED } from "../names.js";
+import { ATTRIBUTE, DEFENDED } from "../names.js";
 import { choice } from "./choice.js";
 
 /** @import { BackcutSet } from "../element.js" */
@@ -73,7 +73,7 @@ export class WhatIf {
     // What the defence does is not seen without one.
     if (value === DEFENDED) this.#host.coverage ||= this.#full?.coverages[0] ?? "";
     if (value) this.#host.read = value;
-    else this.#host.removeAttribute("read");
+    else this.#host.removeAttribute(ATTRIBUTE.read);
   }
 }
 
