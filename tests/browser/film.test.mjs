@@ -97,6 +97,11 @@ async function drift(page, { rate = 1, from = 0, pictures = Infinity } = {}) {
     const pairs = [];
     await new Promise((done) => {
       const next = (_, { mediaTime }) => {
+        // A picture from before the film was sought may still come: it is not where the film is.
+        if (pairs.length === 0 && Math.abs(mediaTime - video.currentTime) > 0.3) {
+          video.requestVideoFrameCallback(next);
+          return;
+        }
         // The set is drawn in this same frame, after this.
         requestAnimationFrame(() => {
           if (!set.paused) pairs.push([set.currentTime, mediaTime]);

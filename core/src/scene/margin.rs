@@ -1,11 +1,11 @@
 //! A verdict in the strip: how open each shot is, and flags in the rows they belong to.
 
 use super::measure::text_width;
-use super::shape::{Draw, lines, sans};
-use super::{Anchor, Item, Role, StripGeometry, StripView, TextStyle, Verdict};
+use super::shape::{Draw, lines, rect, sans};
+use super::{Anchor, Area, Item, Role, StripGeometry, StripView, TextStyle, Verdict};
 use crate::looks::{Chance, Look};
 use crate::math::Point;
-use crate::strip::{BitKind, Strip};
+use crate::strip::{Bit, BitKind, Strip};
 use crate::words;
 use alloc::vec::Vec;
 
@@ -55,7 +55,8 @@ impl Verdict<'_> {
     }
 }
 
-/// "open 0.9 s" behind the shot's arrow, before it where there is no room behind.
+/// "open 0.9 s" behind the shot's arrow, before it where there is no room behind, and over its tip
+/// where something lies before it: the arrow says least of what is there.
 fn open(
     look: &Look,
     strip: &Strip,
@@ -76,11 +77,24 @@ fn open(
     };
     let text = words::open(look, view.voice);
     let behind = geometry.x(shot.end).max(geometry.x(shot.start) + 14.0) + GAP;
-    let fits = behind + text_width(&text, SIZE, true) <= geometry.right;
-    let (x, anchor) = if fits {
+    let width = text_width(&text, SIZE, true);
+    let before = geometry.x(shot.start) - GAP;
+    let lies_before = |b: &Bit| {
+        b.start < shot.start && geometry.x(b.end) > before - width && b.what != BitKind::Wait
+    };
+    let (x, anchor) = if behind + width <= geometry.right {
         (behind, Anchor::Start)
+    } else if !bits.is_some_and(|row| row.bits.iter().any(lies_before)) {
+        (before, Anchor::End)
     } else {
-        (geometry.x(shot.start) - GAP, Anchor::End)
+        let plate = Area {
+            x: geometry.right - width - 3.0,
+            y: y - 7.0,
+            width: width + 3.0,
+            height: 14.0,
+        };
+        out.fill(rect(plate), Role::Paper);
+        (geometry.right, Anchor::End)
     };
     let role = if view.to_come {
         Role::FollowToCome

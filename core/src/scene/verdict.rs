@@ -364,6 +364,46 @@ mod tests {
     }
 
     #[test]
+    fn on_a_phone_how_open_a_shot_is_lies_over_no_run() {
+        let played = turnstile();
+        let (defence, looks) = simulated(&played);
+        let data = crate::strip::build(&played.timeline, &played.set);
+        let view = StripView {
+            width_px: 330.0,
+            ..StripView::default()
+        };
+        let scene = strip(&data, Some(&verdict(&defence, &looks, &[])), &view);
+        let geometry = super::super::StripGeometry::of(&data, &view);
+        let look = looks
+            .iter()
+            .rfind(|l| l.chance == crate::looks::Chance::Finish)
+            .unwrap();
+        let said = crate::words::open(look, Voice::default());
+        let (at, style) = scene
+            .items
+            .iter()
+            .find_map(|i| match i {
+                Item::Text {
+                    at, text, style, ..
+                } if *text == said => Some((*at, *style)),
+                _ => None,
+            })
+            .unwrap();
+        let width = super::super::measure::text_width(&said, style.size, style.bold);
+        let left = match style.anchor {
+            Anchor::End => at.x - width,
+            _ => at.x,
+        };
+        let row = data.rows.iter().find(|r| r.who == look.who).unwrap();
+        for bit in &row.bits {
+            if matches!(bit.what, crate::strip::BitKind::Move(_)) {
+                let [from, to] = [bit.start, bit.end].map(|t| geometry.x(t));
+                assert!(to <= left || from >= left + width, "{from} {to} {left}");
+            }
+        }
+    }
+
+    #[test]
     fn who_cannot_see_it_hears_who_is_nearest_to_the_ball() {
         let played = turnstile();
         let (defence, _) = simulated(&played);
