@@ -2,8 +2,11 @@
 // goes nowhere.
 
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { createServer } from "node:http";
+import { join } from "node:path";
 import { test } from "node:test";
+import { root } from "../../.ci/process.mjs";
 import { clip, pictureOf } from "./clip.mjs";
 import { SET, audit, inBrowser, property, refined } from "./page.mjs";
 import { POLICY } from "./server.mjs";
@@ -366,6 +369,51 @@ test("marks stay when the set is shown otherwise, and lead to their instants", a
   assert.equal(await property(page, "currentTime"), 3);
 });
 
+test("a stretch that is shown slowly slows the film as well", async (t) => {
+  const slow = [
+    { from: { id: "turn", edge: "start" }, to: { id: "turn", edge: "end" }, rate: 0.5 },
+  ];
+  const [enter, cut, ...beats] = SET.beats;
+  const [turn, ...others] = cut.actions;
+  const beatsWith = [enter, { ...cut, actions: [{ ...turn, id: "turn" }, ...others] }, ...beats];
+  const { page } = await filmed(t, { set: { ...SET, beats: beatsWith, film: MARKS, slow } });
+  const [from, rate] = await page.evaluate(
+    () =>
+      new Promise((done) => {
+        const set = document.querySelector("backcut-set");
+        const video = set.shadowRoot.querySelector("video");
+        video.addEventListener("ratechange", () => {
+          if (video.playbackRate < 0.7) done([set.currentTime, video.playbackRate]);
+        });
+        set.play();
+      }),
+  );
+  // What the marks alone make of it is never slower than 0.77.
+  assert.ok(Math.abs(rate - (from < 1.2 ? 2 / 3 : 7 / 18)) < 0.01, `${rate} at ${from} s`);
+  assert.ok(from > 0.5, `slow from ${from} s on`);
+  await page.evaluate(() => document.querySelector("backcut-set").pause());
+  together(await drift(page, { from: from - 0.3, pictures: 20 }));
+});
+
+test("a read that leaves what was filmed says so, and is tied to nothing", async (t) => {
+  const text = readFileSync(join(root, "web-demo/sets/turnstile.json"), "utf8");
+  const marks = [
+    { t: 0, film: 0.5 },
+    { t: 7, film: 7.7 },
+  ];
+  const { page } = await filmed(t, { set: { ...JSON.parse(text), film: marks } });
+  const before = await page.locator(".film-marks p").allInnerTexts();
+  await page.evaluate(() => (document.querySelector("backcut-set").read = "2"));
+  await page.getByRole("combobox", { name: "What if" }).waitFor();
+  await seek(page, 7);
+  await status(page).filter({ hasText: "the film shows the set as drawn" }).waitFor();
+  assert.deepEqual(await page.locator(".film-marks p").allInnerTexts(), before);
+  await press(page, "Move the film alone");
+  await press(page, "Mark this");
+  await status(page).filter({ hasText: "Choose that under What if first" }).waitFor();
+  assert.deepEqual(await page.locator(".film-marks p").allInnerTexts(), before);
+});
+
 // -- whose film it is -----------------------------------------------------------------------------
 
 const OWN = () => ({ name: "ours.webm", mimeType: "video/webm", buffer: film });
@@ -388,6 +436,21 @@ test("a film that the reader picks plays, and nothing of it leaves", async (t) =
     [],
   );
   assert.deepEqual(problems, []);
+});
+
+test("it is there again once all is in another language", async (t) => {
+  const { page } = await open(t, {
+    body: TAG.replace(' film="/film.webm"', ""),
+    policy: `${POLICY}; media-src blob:`,
+  });
+  await press(page, "Film");
+  await page.locator('input[type="file"]').setInputFiles(OWN());
+  await settled(page);
+  await page.getByRole("button", { name: "Remove 1.20 s" }).click();
+  await page.evaluate(() => (document.documentElement.lang = "es"));
+  await press(page, "Vídeo");
+  await settled(page);
+  assert.equal(await page.locator(".film-marks li").count(), 2);
 });
 
 test("a policy that keeps such films out is named", async (t) => {

@@ -37,7 +37,7 @@ import { english, learn } from "./words.js";
  * @property {() => Promise<void>} goFull goes on with the full module, if that comes
  * @property {() => void} reopen opens the set anew, where what decides the line changed
  * @property {() => void} layout lays all out anew, for another width of the court
- * @property {(clock: () => number | undefined) => void} lead has that tell the time while it plays; where it does not, the reader's own clock does
+ * @property {(clock: (pace: number) => number | undefined) => void} lead has that tell the time while it plays, from how many times the chosen speed is due; where it does not, the reader's own clock does
  * @property {(act: () => void) => void} attempt asks the module; a trap shows as a fault
  * @property {(event: Event) => void} key does what a key asks for
  * @property {[Event, EventTarget | undefined][]} pressed keys and where, of which nobody knew yet: what they do comes after the first picture

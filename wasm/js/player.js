@@ -23,7 +23,12 @@ export class Player {
   loop = false;
   /** Cuts from beat to beat and never moves by itself. */
   stepwise = false;
-  /** Tells the time while it plays, where that is not the reader's clock. @type {() => number | undefined} */
+  /**
+   * Tells the time while it plays, where that is not the reader's clock, from how many times the
+   * chosen speed is due.
+   *
+   * @type {(pace: number) => number | undefined}
+   */
   lead = () => undefined;
 
   /** Times the chosen speed at a time, for stretches that are shown slowly. @type {(time: number) => number} */
@@ -172,7 +177,8 @@ export class Player {
    */
   advance(seconds) {
     if (this.#paused || !this.ready) return;
-    this.#time = this.lead() ?? this.#time + seconds * this.#rate * this.pace(this.#time);
+    const pace = this.pace(this.#time);
+    this.#time = this.lead(pace) ?? this.#time + seconds * this.#rate * pace;
     if (this.#time >= this.#duration) {
       if (this.loop && this.#duration > 0) {
         this.#time %= this.#duration;

@@ -1,8 +1,9 @@
-//! The user's own film beside the set; the film itself stays with the page. Marks belong to the set
-//! as it is written, whichever line is shown.
+//! The user's own film beside the set; the film itself stays with the page. What was filmed, and
+//! tied by marks, is the set as it is drawn, whichever line is shown.
 
 use crate::fault::set;
 use crate::play::Play;
+use crate::reads::written;
 use alloc::borrow::ToOwned;
 use alloc::string::String;
 use backcut::play::Play as Core;
@@ -16,15 +17,27 @@ impl Play {
     #[wasm_bindgen(getter, js_name = filmMarks)]
     #[must_use]
     pub fn film_marks(&self) -> Array {
-        let all = self.core.film_differences(&self.main().film());
+        let main = self.main();
+        let all = main.film_differences();
         let told = all.iter().map(|d| {
             let object = Object::new();
             set(&object, "t", d.t.into());
             set(&object, "film", d.film.into());
-            set(&object, "text", self.core.film_difference(d).into());
+            set(&object, "text", main.film_difference(d).into());
             object
         });
         told.collect()
+    }
+
+    /// Until when the line that is shown is the one that was filmed, seconds: a read leaves it.
+    #[wasm_bindgen(getter, js_name = filmedUntil)]
+    #[must_use]
+    pub fn filmed_until(&self) -> f64 {
+        let lines = self.main().lines().ok();
+        let mut lines = lines.iter().flat_map(|lines| lines.iter());
+        let shown = lines.find(|(path, _)| written(path) == self.read);
+        let left = shown.and_then(|(_, line)| line.past().first());
+        left.map_or(f64::INFINITY, |past| past.until)
     }
 
     /// The film's instant at an instant of the set.

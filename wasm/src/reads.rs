@@ -152,7 +152,7 @@ impl Play {
 }
 
 /// A path as pages write it: `2.1`, each counted from 1; empty for the line that is drawn.
-fn written(path: &[usize]) -> String {
+pub(crate) fn written(path: &[usize]) -> String {
     let mut out = String::new();
     for index in path {
         if !out.is_empty() {

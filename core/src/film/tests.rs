@@ -147,7 +147,7 @@ fn differences_are_told_in_words() {
     play.tie_film(release, 3.0).unwrap();
     play.tie_film(catch, 3.6 + catch - release).unwrap();
     let told = |play: &Play| -> Vec<String> {
-        let all = play.film_differences(&play.film());
+        let all = play.film_differences();
         all.iter().map(|d| play.film_difference(d)).collect()
     };
     assert_eq!(

@@ -30,11 +30,10 @@ impl Play {
         }
     }
 
-    /// Where what was filmed was run earlier or later than it is drawn, mark by mark; `film` may be
-    /// that of the set that this one is a branch of.
+    /// Where what was filmed was run earlier or later than it is drawn, mark by mark.
     #[must_use]
-    pub fn film_differences(&self, film: &FilmMap) -> Vec<Difference> {
-        film::differences(film, &self.timeline)
+    pub fn film_differences(&self) -> Vec<Difference> {
+        film::differences(&self.film(), &self.timeline)
     }
 
     /// Why something cannot be tied, and what helps.

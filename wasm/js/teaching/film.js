@@ -44,7 +44,7 @@ export class Film {
     const { video } = this.#projector;
     video.setAttribute("aria-label", say.film);
     video.addEventListener("volumechange", () => this.#panel.heard(!video.muted));
-    this.#picked = new Picked(video);
+    this.#picked = new Picked(host, video);
     this.#stage = new Stage(host, ask, video, (place) => this.#panel.beside(place === "beside"));
     this.#marks = new Marks(host, say, () => {
       this.#projector.align();
@@ -93,6 +93,7 @@ export class Film {
     this.#picked.listen(() => this.#fail(), this.#on.signal);
     this.#projector.begin();
     const { film } = this.#host;
+    if (!this.#address && !this.#projector.ready && this.#picked.again()) return;
     if (film && film !== this.#address) {
       this.#address = film;
       this.#picked.load(film);
@@ -152,6 +153,10 @@ export class Film {
   }
 
   #tie() {
+    // An instant of a read is none of what was filmed.
+    if (this.#host.currentTime > (this.#play?.filmedUntil ?? Infinity)) {
+      return this.#note(this.#say.tieAsDrawn);
+    }
     const refused = this.#marks.tie(this.#host.currentTime, this.#projector.time);
     if (refused) this.#note(refused);
     else this.#part(false);
@@ -188,6 +193,8 @@ export class Film {
     const stands = alone
       ? this.#say.filmApart({ time: currentTime })
       : this.#say.filmTied({ time: currentTime, film: time });
-    this.#panel.tell(paused ? stands : "");
+    const until = this.#play?.filmedUntil ?? Infinity;
+    if (currentTime > until) this.#panel.tell(this.#say.filmOfDrawn({ time: until }));
+    else this.#panel.tell(paused ? stands : "");
   }
 }

@@ -6,12 +6,17 @@ import { button, make } from "../../build.js";
 /** @import { FilmMark, FullPlay } from "../../load.js" */
 /** @import { Say } from "../../../pkg/words/say.js" */
 
+/**
+ * What a reader edited, by where: the marks of the set with that name at that address.
+ *
+ * @type {WeakMap<BackcutSet, { set: string, marks: readonly FilmMark[] }>}
+ */
+const edited = new WeakMap();
+
 export class Marks {
   #host;
   #say;
   #play = /** @type {FullPlay | undefined} */ (undefined);
-  /** Of the set with that name at that address. */
-  #edited = { set: "", marks: /** @type {readonly FilmMark[]} */ ([]) };
   #changed;
   #list = make("ul", { class: "film-marks" });
   #none = make("p", { class: "fine" });
@@ -28,9 +33,10 @@ export class Marks {
   /** Another set, or another line of the same, which takes over what was edited. @param {FullPlay | undefined} play */
   take(play) {
     this.#play = play;
-    if (play && this.#edited.set === this.#name(play)) {
+    const before = edited.get(this.#host);
+    if (play && before?.set === this.#name(play)) {
       while (play.filmMarks.length > 0) play.untieFilm(0);
-      for (const { t, film } of this.#edited.marks) play.tieFilm(t, film);
+      for (const { t, film } of before.marks) play.tieFilm(t, film);
     }
     this.#show();
   }
@@ -44,7 +50,7 @@ export class Marks {
 
   #edit() {
     const play = this.#play;
-    if (play) this.#edited = { set: this.#name(play), marks: play.filmMarks };
+    if (play) edited.set(this.#host, { set: this.#name(play), marks: play.filmMarks });
     this.#show();
     this.#changed();
   }

@@ -3,14 +3,25 @@
  * address that stands for such a file is a `blob:`, and a page's policy may not have that.
  */
 
+/** @import { BackcutSet } from "../../element.js" */
+
+/**
+ * What a reader picked, by where: to hear the set in another language makes all that is seen anew.
+ *
+ * @type {WeakMap<BackcutSet, File>}
+ */
+const kept = new WeakMap();
+
 export class Picked {
   /** Whether the page's policy kept out the file that was picked. */
   refused = false;
+  #host;
   #video;
   #own = "";
 
-  /** @param {HTMLVideoElement} video */
-  constructor(video) {
+  /** @param {BackcutSet} host @param {HTMLVideoElement} video */
+  constructor(host, video) {
+    this.#host = host;
     this.#video = video;
   }
 
@@ -30,12 +41,14 @@ export class Picked {
   /** @param {string} address */
   load(address) {
     this.#forget();
+    kept.delete(this.#host);
     this.#video.src = address;
   }
 
   /** @param {File} file */
   pick(file) {
     this.#forget();
+    kept.set(this.#host, file);
     try {
       // Needs no address, so no policy refuses it; not every browser can.
       this.#video.srcObject = file;
@@ -43,6 +56,13 @@ export class Picked {
       this.#own = URL.createObjectURL(file);
       this.#video.src = this.#own;
     }
+  }
+
+  /** Takes what was picked here before, if anything was. */
+  again() {
+    const file = kept.get(this.#host);
+    if (file) this.pick(file);
+    return file !== undefined;
   }
 
   #forget() {

@@ -167,18 +167,20 @@ export class Projector {
     else this.#shown = { film: this.time, at: performance.now() };
   }
 
-  /** The set's instant, as the film has it. */
-  #lead = () => {
+  /** The set's instant, as the film has it. @param {number} pace times the chosen speed */
+  #lead = (pace) => {
     const { video } = this;
     const play = this.#play;
     const t = this.#host.currentTime;
     const now = performance.now();
     this.#asked = now;
+    // That it has ended is told in a moment, and then it is decided how to go on.
+    if (this.#plays && video.ended) return t;
     if (!play || !this.#covers(play.filmAt(t))) {
       this.#stop();
       return undefined;
     }
-    const rate = this.#host.playbackRate * play.filmRate(t);
+    const rate = this.#host.playbackRate * pace * play.filmRate(t);
     const bounded = rate > 0 ? Math.max(SLOWEST, Math.min(rate, FASTEST)) : 0;
     if (video.playbackRate !== bounded) video.playbackRate = bounded;
     if (!this.#plays || video.paused) this.#start();
