@@ -5,7 +5,7 @@ import { build } from "./build.mjs";
 import { root, run } from "./process.mjs";
 import { browser, setup } from "./setup.mjs";
 
-setup({ browsers: true });
+await setup({ browsers: true });
 await build();
 run("npm", ["ci", "--silent", "--prefix", join(root, "tests/benches/players")]);
 const { compare } = await import("../tests/benches/players/run.mjs");

@@ -9,7 +9,7 @@ import { build } from "./build.mjs";
 import { output, root } from "./process.mjs";
 import { browser as installed, setup } from "./setup.mjs";
 
-setup({ browsers: true });
+await setup({ browsers: true });
 await build();
 
 const native = output("cargo", [

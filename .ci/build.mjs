@@ -233,6 +233,6 @@ export async function build() {
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {
-  setup();
+  await setup();
   await build();
 }

@@ -17,7 +17,7 @@ const tool = [
   "--",
 ];
 
-setup();
+await setup();
 await build();
 run("cargo", [...tool, "site", "web-demo", OUT]);
 // Its usual port may be taken by another copy; then any.

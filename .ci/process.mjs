@@ -53,12 +53,18 @@ export function attempt(command, args, env = {}) {
   return done.status ?? 1;
 }
 
+/** Runs a command beside others; ends the script where it fails. */
+export async function start(command, args, env = {}) {
+  const { status } = await tee(command, args, env);
+  if (status !== 0) process.exit(status);
+}
+
 /** Runs a command with its output shown and kept. */
-export async function tee(command, args) {
+export async function tee(command, args, env = {}) {
   console.log(`> ${[command, ...args].join(" ")}`);
   const child = spawn(command, args, {
     cwd: root,
-    env: { ...process.env, PATH: path },
+    env: { ...process.env, PATH: path, ...env },
     stdio: ["ignore", "pipe", "inherit"],
   });
   let text = "";

@@ -6,7 +6,7 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { createHash } from "node:crypto";
 import { pathToFileURL } from "node:url";
-import { find, output, root, run, tools } from "./process.mjs";
+import { find, output, root, run, start, tools } from "./process.mjs";
 
 const WASM_PACK = "0.15.1";
 const WASM_TARGET = "wasm32-unknown-unknown";
@@ -55,7 +55,7 @@ function lockedBindgen() {
   return version ?? missing("Cargo.lock names no wasm-bindgen.");
 }
 
-function wasmTools() {
+async function wasmTools() {
   const wanted = [
     ["wasm-pack", "wasm-pack", WASM_PACK],
     ["wasm-bindgen-cli", "wasm-bindgen", lockedBindgen()],
@@ -67,19 +67,23 @@ function wasmTools() {
   console.log("Building the wasm tools (once, about two minutes)");
   const crates = lacking.map(([crate, , version]) => `${crate}@${version}`);
   // Unoptimised and without debug data: they run for seconds, building them takes minutes.
-  run("cargo", ["install", "--locked", "--debug", "--root", join(root, ".tools"), ...crates], {
-    CARGO_PROFILE_DEV_DEBUG: "0",
-    CARGO_TARGET_DIR: join(root, ".tools", "target"),
-  });
+  await start(
+    "cargo",
+    ["install", "--locked", "--debug", "--root", join(root, ".tools"), ...crates],
+    {
+      CARGO_PROFILE_DEV_DEBUG: "0",
+      CARGO_TARGET_DIR: join(root, ".tools", "target"),
+    },
+  );
 }
 
-function packages() {
+async function packages() {
   const lock = createHash("sha256")
     .update(readFileSync(join(root, "package-lock.json")))
     .digest("hex");
   const stamp = join(root, "node_modules", ".installed-from");
   if (existsSync(stamp) && readFileSync(stamp, "utf8") === lock) return;
-  run("npm", ["ci", "--no-audit", "--no-fund"]);
+  await start("npm", ["ci", "--no-audit", "--no-fund"]);
   writeFileSync(stamp, lock);
 }
 
@@ -88,14 +92,14 @@ export function browser(name) {
   return BROWSERS[name].commands.map(find).find(Boolean);
 }
 
-function browsersOfTests() {
+async function browsersOfTests() {
   const lacking = () => Object.keys(BROWSERS).filter((name) => !browser(name));
   const packages = lacking().flatMap((name) => BROWSERS[name].debian);
   if (packages.length === 0) return;
   const isRoot = process.getuid?.() === 0;
   if (isRoot && find("apt-get")) {
-    run("apt-get", ["update"]);
-    run("apt-get", ["install", "-y", "--no-install-recommends", ...packages]);
+    await start("apt-get", ["update"]);
+    await start("apt-get", ["install", "-y", "--no-install-recommends", ...packages]);
   }
   const names = lacking().join(" and ");
   if (names)
@@ -105,11 +109,10 @@ function browsersOfTests() {
 }
 
 /** Installs what building needs and, with `browsers`, what the browser tests need too. */
-export function setup({ browsers = false } = {}) {
+export async function setup({ browsers = false } = {}) {
   rust();
-  packages();
-  wasmTools();
-  if (browsers) browsersOfTests();
+  // One builds, the others fetch and unpack.
+  await Promise.all([wasmTools(), packages(), browsers && browsersOfTests()]);
 }
 
-if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) setup({ browsers: true });
+if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) await setup({ browsers: true });

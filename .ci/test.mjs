@@ -41,7 +41,7 @@ function files(folder, ending) {
     .sort();
 }
 
-setup({ browsers: true });
+await setup({ browsers: true });
 check("rustfmt", "cargo", ["fmt", "--all", "--check"]);
 check("clippy", "cargo", [
   "clippy",
@@ -67,7 +67,9 @@ const NODE = /^ℹ pass (\d+)\nℹ fail (\d+)/gm;
 const node = ["--test", "--test-timeout=300000", "--test-reporter=spec"];
 await runner("wasm tests", "node", [...node, ...files("tests/wasm", ".test.mjs")], NODE);
 await runner("package tests", "node", [...node, "tests/packages/consumed.test.mjs"], NODE);
-await runner("browser tests", "node", [...node, ...files("tests/browser", ".test.mjs")], NODE);
+// They wait more than they work: two at a time, on a machine with two processors as well.
+const two = "--test-concurrency=2";
+await runner("browser tests", "node", [...node, two, ...files("tests/browser", ".test.mjs")], NODE);
 
 if (broken.length > 0) console.log(`Failed: ${broken.join(", ")}`);
 console.log(`${counts.passed} passed, ${counts.failed} failed`);
