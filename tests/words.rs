@@ -95,6 +95,19 @@ fn no_text_escapes_the_catalogues() {
     assert_eq!(idle, None, "has no text any more");
 }
 
+/// What of the native tool tells of a set as a page does; the rest of it speaks to whoever types.
+const TABLES: [&str; 4] = ["check.rs", "looks.rs", "reads.rs", "time.rs"];
+
+#[test]
+fn no_text_of_the_tools_tables_escapes_its_catalogue() {
+    let src = Path::new(env!("CARGO_MANIFEST_DIR")).join("../web-demo/src");
+    for file in TABLES {
+        let said = literals(&fs::read_to_string(src.join(file)).unwrap());
+        let said: Vec<&String> = said.iter().filter(|l| speaks(l)).collect();
+        assert!(said.is_empty(), "{file}: {said:?}");
+    }
+}
+
 #[test]
 fn text_is_found_and_names_are_not() {
     for said in [

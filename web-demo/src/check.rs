@@ -2,6 +2,7 @@
 
 use crate::Failure;
 use crate::args::{Overrides, Source};
+use crate::catalogue::Catalogue;
 use crate::reads;
 use backcut::fault::{Faults, Place};
 use backcut::findings::{Finding, Settings, Severity, check_reads, together};
@@ -92,9 +93,10 @@ pub(crate) fn run(
         serde_json::to_writer(&mut *out, &BTreeMap::from([("files", files)]))?;
         writeln!(out)?;
     } else {
+        let told = Catalogue::new(overrides.voice);
         for (name, result) in &results {
             match result {
-                Ok(judged) => write_findings(out, name, judged)?,
+                Ok(judged) => write_findings(out, name, judged, &told)?,
                 Err(faults) => write_text(out, name, faults, overrides.voice)?,
             }
         }
@@ -159,19 +161,27 @@ fn violates(finding: &Finding) -> bool {
 }
 
 /// A line about the file, then one a finding, led by where the action stands.
-fn write_findings(out: &mut dyn Write, name: &str, judged: &Judged) -> io::Result<()> {
+fn write_findings(
+    out: &mut dyn Write,
+    name: &str,
+    judged: &Judged,
+    told: &Catalogue,
+) -> io::Result<()> {
     let set = judged.play.set();
-    let (beats, actions) = (set.beats.len(), set.actions().count());
+    let counts = [
+        ("beats", set.beats.len()),
+        ("actions", set.actions().count()),
+    ];
+    let counts = counts.map(|(name, n)| (name, n.into()));
+    let title = ("title", set.title.as_str().into());
+    let about = told.fill("about", [title].into_iter().chain(counts));
+    let parts = [("name", name.into()), ("about", about.into())];
     let state = if judged.all().next().is_none() {
-        "clean"
+        told.fill("clean", parts)
     } else {
-        "no faults"
+        told.fill("no-faults", parts)
     };
-    writeln!(
-        out,
-        "{name}: {state}. {}, {beats} beats, {actions} actions.",
-        set.title
-    )?;
+    writeln!(out, "{state}")?;
     for (play, read, finding) in judged.all() {
         let action = |id: &ActionId| Some(&play.set().action(*id)?.place);
         let read_at = || Some(&set.read(&finding.read)?.place);
@@ -185,9 +195,9 @@ fn write_findings(out: &mut dyn Write, name: &str, judged: &Judged) -> io::Resul
         }
         write!(
             out,
-            " {:.2} s, {}: {}",
-            finding.t,
-            finding.severity.name(),
+            " {} s, {}: {}",
+            told.number(finding.t, 2),
+            told.word(finding.severity.name()),
             play.finding(finding)
         )?;
         if let Some(cure) = play.cure(finding) {
@@ -239,6 +249,7 @@ pub(crate) fn write_text(
     faults: &Faults,
     voice: Voice,
 ) -> io::Result<()> {
+    let told = Catalogue::new(voice);
     for fault in &faults.list {
         let Place {
             pointer,
@@ -261,13 +272,16 @@ pub(crate) fn write_text(
         for place in &fault.related {
             writeln!(
                 out,
-                "{name}:{}:{}: … and this takes part",
-                place.line, place.column
+                "{name}:{}:{}: {}",
+                place.line,
+                place.column,
+                told.word("part")
             )?;
         }
     }
     if faults.more > 0 {
-        writeln!(out, "{name}: {} more", faults.more)?;
+        let n = faults.more.into();
+        writeln!(out, "{name}: {}", told.fill("more", [("n", n)]))?;
     }
     Ok(())
 }

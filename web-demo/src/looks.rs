@@ -2,9 +2,10 @@
 
 use crate::Failure;
 use crate::args::{Overrides, Source};
+use crate::catalogue::Catalogue;
 use crate::reads;
 use backcut::choice::Answer;
-use backcut::looks::{Look, Outcome};
+use backcut::looks::{Chance, Look, Outcome};
 use backcut::play::Play;
 use backcut::set::Coverage;
 use backcut::voice::Voice;
@@ -46,8 +47,9 @@ pub(crate) fn run(
         serde_json::to_writer(&mut *out, &table)?;
         out.write_all(b"\n")?;
     } else {
-        write_table(out, &play, &outcomes)?;
-        reads::write(out, &play, &answers)?;
+        let told = Catalogue::new(play.voice());
+        write_table(out, &play, &outcomes, &told)?;
+        reads::write(out, &play, &answers, &told)?;
     }
     Ok(())
 }
@@ -126,24 +128,28 @@ fn cell(look: &Look, voice: Voice) -> Cell {
 
 /// Rows are coverages, columns are looks in time order, cells the seconds until a defender is
 /// there; a star where the pass has to go by a hand.
-fn write_table(out: &mut dyn Write, play: &Play, outcomes: &[Outcome]) -> io::Result<()> {
+fn write_table(
+    out: &mut dyn Write,
+    play: &Play,
+    outcomes: &[Outcome],
+    told: &Catalogue,
+) -> io::Result<()> {
     let looks = outcomes.first().map_or(&[][..], |o| &o.looks);
-    writeln!(out, "{}: seconds open", play.set().title)?;
+    let title = play.set().title.as_str().into();
+    writeln!(out, "{}", told.fill("title-open", [("title", title)]))?;
     if looks.is_empty() {
-        return writeln!(out, "\nNobody catches, drives or shoots.");
+        return writeln!(out, "\n{}", told.word("nobody"));
     }
-    let heads: Vec<String> = looks
-        .iter()
-        .map(|l| format!("{} {} at {:.1}", l.who.number(), l.chance.name(), l.t))
-        .collect();
-    write!(out, "\n{:14}", "")?;
+    let heads: Vec<String> = looks.iter().map(|l| head(l, told)).collect();
+    let coverages: Vec<String> = outcomes.iter().map(|o| coverage(o, told)).collect();
+    let width = wide(&coverages);
+    write!(out, "\n{:width$}", "")?;
     for head in &heads {
         write!(out, "   {head}")?;
     }
     writeln!(out)?;
-    for outcome in outcomes {
-        let mark = if outcome.written { " (file)" } else { "" };
-        write!(out, "{:14}", format!("{}{mark}", outcome.coverage.name()))?;
+    for (outcome, coverage) in outcomes.iter().zip(&coverages) {
+        write!(out, "{coverage:width$}")?;
         for (look, head) in outcome.looks.iter().zip(&heads) {
             let star = if look.lane.is_some_and(|lane| lane < 0.0) {
                 "*"
@@ -152,17 +158,40 @@ fn write_table(out: &mut dyn Write, play: &Play, outcomes: &[Outcome]) -> io::Re
             };
             write!(
                 out,
-                "   {:>1$.1}{star}",
-                look.open,
+                "   {:>1$}{star}",
+                told.number(look.open, 1),
                 head.chars().count() - 1
             )?;
         }
         writeln!(out)?;
     }
-    writeln!(
-        out,
-        "\nA catch-and-shoot needs about {:.1} s. * a hand can be in the passing lane.\n\
-         Likely, not certain: defenders choose.",
-        play.set().level.limits().release
-    )
+    let needs = told.number(play.set().level.limits().release, 1);
+    let needs = told.fill("needs", [("s", needs.into())]);
+    writeln!(out, "\n{needs}\n{}", told.word("likely"))
+}
+
+/// What is over a column: who, what and when.
+fn head(look: &Look, told: &Catalogue) -> String {
+    let (who, t) = (look.who.number().into(), told.number(look.t, 1).into());
+    let parts = [("who", who), ("t", t)];
+    match look.chance {
+        Chance::Catch => told.fill("catch", parts),
+        Chance::Drive => told.fill("drive", parts),
+        Chance::Finish => told.fill("finish", parts),
+    }
+}
+
+fn coverage(outcome: &Outcome, told: &Catalogue) -> String {
+    let coverage = words::coverage(outcome.coverage, told.voice);
+    if outcome.written {
+        told.fill("in-file", [("coverage", coverage.into())])
+    } else {
+        coverage.to_owned()
+    }
+}
+
+/// Room for a column of coverages, and for one that the other table has.
+pub(crate) fn wide(coverages: &[String]) -> usize {
+    let most = coverages.iter().map(|c| c.chars().count()).max();
+    most.unwrap_or_default().max(14)
 }

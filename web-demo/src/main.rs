@@ -5,6 +5,7 @@
 
 mod args;
 mod card;
+mod catalogue;
 mod check;
 mod draw;
 mod frames;

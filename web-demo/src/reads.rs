@@ -1,5 +1,7 @@
 //! Which read beats which coverage, as `backcut looks` tells it.
 
+use crate::catalogue::Catalogue;
+use crate::looks::wide;
 use backcut::choice::{Answer, Tried};
 use backcut::play::Play;
 use backcut::words;
@@ -58,30 +60,42 @@ pub(crate) fn row<'a>(play: &Play, answer: &'a Answer) -> Row<'a> {
 }
 
 /// A sentence a coverage, with what was seen of the reads that were asked; then a column a read.
-pub(crate) fn write(out: &mut dyn Write, play: &Play, answers: &[Answer]) -> io::Result<()> {
+pub(crate) fn write(
+    out: &mut dyn Write,
+    play: &Play,
+    answers: &[Answer],
+    told: &Catalogue,
+) -> io::Result<()> {
     let Some(first) = answers.first() else {
         return Ok(());
     };
     let (set, voice) = (play.set(), play.voice());
-    writeln!(out, "\nWhich read beats which coverage\n")?;
+    writeln!(out, "\n{}\n", told.word("which-read"))?;
     for answer in answers {
         writeln!(out, "{}", words::answer(answer, set, voice))?;
         for asked in &answer.decided.asked {
             let mark = if asked.seen.holds { '+' } else { '-' };
             let title = words::line(set, &asked.path, voice);
-            let seen = words::seen(&asked.seen, set, voice);
-            writeln!(out, "  {mark} at {:.1} {title}: {seen}", asked.t)?;
+            let t = told.number(asked.t, 1).into();
+            let seen = words::seen(&asked.seen, set, voice).into();
+            let parts = [("t", t), ("title", title.into()), ("seen", seen)];
+            writeln!(out, "  {mark} {}", told.fill("asked", parts))?;
         }
     }
-    write!(out, "\n{:14}", "seconds open")?;
+    let coverages = answers
+        .iter()
+        .map(|a| words::coverage(a.decided.coverage, voice).to_owned());
+    let coverages: Vec<String> = coverages.collect();
+    let width = wide(&coverages);
+    write!(out, "\n{:width$}", told.word("open"))?;
     for tried in &first.tried {
         write!(out, "  {:>6}", path(&tried.path))?;
     }
     writeln!(out)?;
-    for answer in answers {
-        write!(out, "{:14}", answer.decided.coverage.name())?;
+    for (answer, coverage) in answers.iter().zip(&coverages) {
+        write!(out, "{coverage:width$}")?;
         for tried in &answer.tried {
-            let open = tried.end.map(|look| format!("{:.1}", look.open));
+            let open = tried.end.map(|look| told.number(look.open, 1));
             let star = if tried.ahead > 0.0 { "*" } else { " " };
             let plus = if holds(tried) { "+" } else { "" };
             let cell = format!("{plus}{}{star}", open.unwrap_or_default());
@@ -93,10 +107,7 @@ pub(crate) fn write(out: &mut dyn Write, play: &Play, answers: &[Answer]) -> io:
         let title = words::line(set, &tried.path, voice);
         writeln!(out, "{:>4}  {title}", path(&tried.path))?;
     }
-    writeln!(
-        out,
-        "In the end of each read's line. + the defence shows what it asks for."
-    )
+    writeln!(out, "{}", told.word("in-the-end"))
 }
 
 fn holds(tried: &Tried) -> bool {

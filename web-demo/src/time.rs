@@ -2,11 +2,11 @@
 
 use crate::Failure;
 use crate::args::{Overrides, Source};
+use crate::catalogue::Catalogue;
 use backcut::branch::Dropped;
 use backcut::play::{Branched, Play};
-use backcut::set::{Edge, Mark, Set, SetPlace, Target};
+use backcut::set::{Edge, Mark, PlayerId, Set, SetPlace, Target};
 use backcut::timeline::{TieEnd, TimedAction, Timeline};
-use backcut::voice::Voice;
 use backcut::words;
 use serde::ser::SerializeMap;
 use serde::{Serialize, Serializer};
@@ -28,8 +28,9 @@ pub(crate) fn run(
         serde_json::to_writer(&mut *out, &timetable(&branch))?;
         out.write_all(b"\n")?;
     } else {
-        write_table(out, play)?;
-        write_forks(out, &branch)?;
+        let told = Catalogue::new(play.voice());
+        write_table(out, play, &told)?;
+        write_forks(out, &branch, &told)?;
     }
     Ok(())
 }
@@ -167,19 +168,20 @@ fn timetable(branch: &Branched) -> Timetable {
 }
 
 fn forks(play: &Play) -> Vec<Fork> {
-    let reads = play.set().reads.iter().zip(1..);
+    let reads = play.set().reads.iter().zip(0..);
     reads
-        .map(|(read, number)| Fork {
-            title: read.title.clone().unwrap_or(format!("Read {number}")),
+        .map(|(read, index)| Fork {
+            title: words::read_title(read, index, play.voice()),
             t: play.fork_instant(read),
         })
         .collect()
 }
 
 /// Where the line was left, what that has cost, and where it can be left.
-fn write_forks(out: &mut dyn Write, branch: &Branched) -> io::Result<()> {
+fn write_forks(out: &mut dyn Write, branch: &Branched, told: &Catalogue) -> io::Result<()> {
     for t in &branch.forks {
-        writeln!(out, "\nThe line is left at {t:.2}")?;
+        let t = told.number(*t, 2);
+        writeln!(out, "\n{}", told.fill("left-at", [("t", t.into())]))?;
     }
     let stops = branch.dropped.iter().filter_map(|d| match d {
         Dropped::Action { who, .. } => Some(who.number()),
@@ -189,44 +191,41 @@ fn write_forks(out: &mut dyn Write, branch: &Branched) -> io::Result<()> {
     stops.sort_unstable();
     stops.dedup();
     for who in stops {
-        writeln!(out, "  {who} leaves something out")?;
+        writeln!(out, "  {}", told.fill("leaves-out", [("who", who.into())]))?;
     }
     for drop in &branch.dropped {
         if let Dropped::Tie { who, .. } = drop {
-            writeln!(
-                out,
-                "  {} no longer waits for what is left out",
-                who.number()
-            )?;
+            let who = who.number().into();
+            writeln!(out, "  {}", told.fill("waits-no-longer", [("who", who)]))?;
         }
     }
     let reads = forks(&branch.play);
     if !reads.is_empty() {
-        writeln!(out, "\nReads")?;
+        writeln!(out, "\n{}", told.word("reads"))?;
     }
     for (number, read) in (1..).zip(reads) {
         match read.t {
-            Some(t) => writeln!(out, "  {number}  {t:6.2}  {}", read.title)?,
-            None => writeln!(out, "  {number}   never  {}", read.title)?,
+            Some(t) => writeln!(out, "  {number}  {:>6}  {}", told.number(t, 2), read.title)?,
+            None => writeln!(out, "  {number}  {:>6}  {}", told.word("never"), read.title)?,
         }
     }
     Ok(())
 }
 
-fn write_table(out: &mut dyn Write, play: &Play) -> io::Result<()> {
+fn write_table(out: &mut dyn Write, play: &Play, told: &Catalogue) -> io::Result<()> {
     let (set, timeline) = (play.set(), play.timeline());
     writeln!(
         out,
-        "{}: {:.1} s, {}, {}",
+        "{}: {} s, {}, {}",
         set.title,
-        timeline.duration(),
+        told.number(timeline.duration(), 1),
         words::level(set.level, play.voice()),
         words::court(set.court, play.voice())
     )?;
     let does: Vec<String> = timeline
         .actions()
         .iter()
-        .map(|row| does(set, row, play.voice()))
+        .map(|row| does(set, row, told))
         .collect();
     let width = does
         .iter()
@@ -237,7 +236,8 @@ fn write_table(out: &mut dyn Write, play: &Play) -> io::Result<()> {
     for (number, _) in (0u16..).zip(&set.beats) {
         let title = play.beat_title(usize::from(number));
         writeln!(out, "\n{title}")?;
-        writeln!(out, "     {:width$}   from     to   time to spare", "")?;
+        let [from, to, spare] = ["from", "to", "spare"].map(|id| told.word(id));
+        writeln!(out, "     {:width$} {from:>6} {to:>6}   {spare}", "")?;
         for (row, does) in timeline
             .actions()
             .iter()
@@ -245,50 +245,52 @@ fn write_table(out: &mut dyn Write, play: &Play) -> io::Result<()> {
             .filter(|(r, _)| r.id.beat == number)
         {
             let spare = match row.slack {
-                _ if row.critical => "holds it up".to_owned(),
-                Some(slack) => format!("{slack:.2}"),
-                None => "nobody waits".to_owned(),
+                _ if row.critical => told.word("holds-up"),
+                Some(slack) => told.number(slack, 2),
+                None => told.word("nobody-waits"),
             };
-            let (who, start, end) = (row.who.number(), row.start, row.end);
-            writeln!(
-                out,
-                "  {who}  {does:width$} {start:6.2} {end:6.2}   {spare}"
-            )?;
+            let who = row.who.number();
+            let [start, end] = [row.start, row.end].map(|t| told.number(t, 2));
+            writeln!(out, "  {who}  {does:width$} {start:>6} {end:>6}   {spare}")?;
         }
     }
-    writeln!(out, "\nWhat holds it up")?;
-    for line in chain(set, timeline, play.voice()) {
+    writeln!(out, "\n{}", told.word("what-holds-up"))?;
+    for line in chain(set, timeline, told) {
         writeln!(out, "  {line}")?;
     }
     Ok(())
 }
 
-/// What a row does in a few words: `pass to 2`, `pin-down for 3`, `cut to top "loud"`.
-fn does(set: &Set, row: &TimedAction, voice: Voice) -> String {
-    let plain = || row.verb.name().to_owned();
-    let mut words = row.kind.map_or_else(plain, |k| words::kind(k, voice));
+/// What a row does in a few words: `pass to 2`, `pin-down for 3`, `cut to the top "loud"`.
+fn does(set: &Set, row: &TimedAction, told: &Catalogue) -> String {
+    let plain = || told.word(row.verb.name());
+    let mut does = row.kind.map_or_else(plain, |k| words::kind(k, told.voice));
     let Some(action) = set.action(row.id) else {
-        return words;
+        return does;
+    };
+    let whom = |id: &str, does: String, who: PlayerId| {
+        told.fill(id, [("what", does.into()), ("who", who.number().into())])
     };
     match &action.to {
-        Some(Target::Player(p)) if *p != row.who => words += &format!(" to {}", p.number()),
-        Some(Target::Place(SetPlace::Spot { spot, .. })) => {
-            words += &format!(" to {}", spot.title());
+        Some(Target::Player(p)) if *p != row.who => does = whom("to-player", does, *p),
+        Some(Target::Place(place @ SetPlace::Spot { .. })) => {
+            does += " ";
+            does += &words::whither(place, &set.floor(), told.voice);
         }
         _ => {}
     }
     for cutter in &action.for_whom {
-        words += &format!(" for {}", cutter.number());
+        does = whom("for-player", does, *cutter);
     }
     if let Some(id) = &action.id {
-        words += &format!(" \u{201c}{id}\u{201d}");
+        does += &format!(" \u{201c}{id}\u{201d}");
     }
-    words
+    does
 }
 
 /// What the end of the set hangs on, first to last, with what each of it waits for.
-fn chain(set: &Set, timeline: &Timeline, voice: Voice) -> Vec<String> {
-    let name = |row: &TimedAction| format!("{} {}", row.who.number(), does(set, row, voice));
+fn chain(set: &Set, timeline: &Timeline, told: &Catalogue) -> Vec<String> {
+    let name = |row: &TimedAction| format!("{} {}", row.who.number(), does(set, row, told));
     let mut rows: Vec<(usize, &TimedAction)> = timeline
         .actions()
         .iter()
@@ -303,9 +305,11 @@ fn chain(set: &Set, timeline: &Timeline, voice: Voice) -> Vec<String> {
                 .iter()
                 .filter(|tie| tie.critical && tie.to.action == *index)
                 .filter_map(|tie| timeline.actions().get(tie.from.action))
-                .map(|other| format!(", waits for {}", name(other)))
+                .map(|other| told.fill("waits-for", [("what", name(other).into())]))
                 .collect();
-            format!("{:6.2} to {:5.2}  {}{waits}", row.start, row.end, name(row))
+            let [start, end] = [row.start, row.end].map(|t| told.number(t, 2));
+            let to = told.word("to");
+            format!("{start:>6} {to} {end:>5}  {}{waits}", name(row))
         })
         .collect()
 }

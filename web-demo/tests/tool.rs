@@ -254,6 +254,44 @@ fn the_table_for_people_says_what_holds_it_up() {
 }
 
 #[test]
+fn in_spanish_the_tables_are_in_spanish() {
+    let time = words(&run("time sets/turnstile.json --lang es --read 2").stdout);
+    let looks = words(&run("looks sets/turnstile.json --lang es").stdout);
+    let check = words(&run("check sets/turnstile.json --lang es").stdout);
+    for (text, parts) in [
+        (
+            &time,
+            &[
+                "pase a 2",
+                "marca el ritmo",
+                "corte hasta el ala derecha",
+                "La línea se deja en",
+            ],
+        ),
+        (
+            &looks,
+            &[
+                "segundos libre",
+                "3 recibe en",
+                "salir al bote",
+                "Qué lectura gana",
+            ],
+        ),
+        (&check, &["sin errores", "3 fases", "nota: ", "atención: "]),
+    ] {
+        for part in parts {
+            assert!(text.contains(part), "{part:?} is missing from\n{text}");
+        }
+        // What the set's author wrote is in English; what stands about it is not.
+        for part in [
+            " waits", " catch ", " for 3", "note:", "warning:", " beats", "chase",
+        ] {
+            assert!(!text.contains(part), "{part:?} stands in\n{text}");
+        }
+    }
+}
+
+#[test]
 fn frames_come_at_equal_steps_and_end_at_the_end() {
     let duration = json(&run("time sets/breakwater.json --json").stdout)["duration"]
         .as_f64()

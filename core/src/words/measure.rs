@@ -8,7 +8,13 @@ use alloc::string::String;
 
 impl Voice {
     /// `x` with all its `decimals`, in the way of the language.
-    pub(crate) fn number(self, x: f64, decimals: u8) -> String {
+    ///
+    /// ```
+    /// use backcut::voice::{Units, Voice};
+    /// assert_eq!(Voice::new("es", Units::Metres).number(1.25, 1), "1,3");
+    /// ```
+    #[must_use]
+    pub fn number(self, x: f64, decimals: u8) -> String {
         let mut out = String::new();
         push_fixed(&mut out, x, decimals);
         self.marked(&out)

@@ -38,6 +38,7 @@ pub use finding::{cure, finding};
 pub use instant::describe;
 pub use look::{chance, coverage, guarded, look, open, openness};
 pub use measure::distance;
+pub use place::whither;
 #[cfg(feature = "authoring")]
 pub use quiz::{choice, cross, question, reason, standing};
 #[cfg(feature = "authoring")]

@@ -8,6 +8,12 @@ use crate::voice::Voice;
 use crate::voice::messages::action as m;
 use alloc::string::String;
 
+/// A written place, as where somebody goes: `to the top`, `toward the left slot`, `beside 4`.
+#[must_use]
+pub fn whither(place: &SetPlace, court: &Court, voice: Voice) -> String {
+    Told::written(place, court).whither(voice)
+}
+
 /// Within this of a spot one is on it, metres. Common practice, no source.
 const ON: f64 = 0.5;
 
