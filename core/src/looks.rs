@@ -223,7 +223,7 @@ fn drives(timeline: &Timeline) -> impl Iterator<Item = Moment> {
 fn look(timeline: &Timeline, defence: &Defence, m: &Moment) -> Option<Look> {
     let state = timeline.player(m.who, m.t)?;
     let at = Point::new(state.x, state.y);
-    let (nearest, separation) = nearest(timeline, defence, at, m.t);
+    let (nearest, separation) = nearest(defence, at, m.t);
     let lane = m.release.map(|r| lane_margin(timeline, defence, r, m.t));
     Some(Look {
         action: m.action,
@@ -254,9 +254,11 @@ fn defenders<'a>(
         .filter_map(move |p| Some((p, defence.state(p, t)?, timeline.limits(p))))
 }
 
-fn nearest(timeline: &Timeline, defence: &Defence, at: Point, t: f64) -> (Option<PlayerId>, f64) {
-    defenders(timeline, defence, t)
-        .map(|(p, s, _)| (Some(p), distance(Point::new(s.x, s.y), at)))
+/// Who of the five is nearest to `at`, and how far away, metres.
+pub(crate) fn nearest(defence: &Defence, at: Point, t: f64) -> (Option<PlayerId>, f64) {
+    PlayerId::ALL
+        .into_iter()
+        .filter_map(|p| Some((Some(p), distance(defence.state(p, t)?.at(), at))))
         .fold((None, f64::INFINITY), |best, next| {
             if next.1 < best.1 { next } else { best }
         })

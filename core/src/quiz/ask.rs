@@ -6,8 +6,8 @@ use crate::branch;
 use crate::choice::Decided;
 use crate::court::Court;
 use crate::defence::Defence;
-use crate::looks::{Chance, Look, Openness};
-use crate::math::{Listed, Point, distance};
+use crate::looks::{Chance, Look, Openness, nearest};
+use crate::math::{Listed, distance};
 use crate::set::{Edge, PlayerId, Set, Verb};
 use crate::timeline::{TimedAction, TimedTie, Timeline};
 use alloc::vec::Vec;
@@ -106,10 +106,10 @@ impl Asked<'_> {
         let mut out = Vec::new();
         for (row, action) in self.rows() {
             let run_up = RUN_UP.0 + (RUN_UP.1 - RUN_UP.0) * hat.share();
-            let Some(tie) = self.held_up_by(row) else {
+            let Some((tie, held)) = self.held_up_by(row) else {
                 continue;
             };
-            let leaves = leaves(action);
+            let leaves = leaves(action, held.to.t);
             let t = (leaves - run_up).max(0.0);
             if leaves - t < RUN_UP.0 || leaves > self.timeline.duration() {
                 continue;
@@ -130,8 +130,9 @@ impl Asked<'_> {
         out
     }
 
-    /// What the runner of a row waits for: the latest of the ties to others that leave no room.
-    fn held_up_by(&self, row: usize) -> Option<usize> {
+    /// What the runner of a row waits for, with its index: the latest of the ties to others that leave
+    /// no room.
+    fn held_up_by(&self, row: usize) -> Option<(usize, &TimedTie)> {
         let actions = self.timeline.actions();
         let action = actions.get(row)?;
         // A ball cannot stay while its dribbler does.
@@ -150,8 +151,7 @@ impl Asked<'_> {
         };
         let ties = self.timeline.ties().iter().enumerate();
         let held = ties.filter(|(_, tie)| binds(tie));
-        let last = held.reduce(|a, b| if b.1.from.t > a.1.from.t { b } else { a });
-        last.map(|(tie, _)| tie)
+        held.reduce(|a, b| if b.1.from.t > a.1.from.t { b } else { a })
     }
 
     fn balls(&self) -> Vec<Question> {
@@ -226,7 +226,7 @@ impl Asked<'_> {
             let t = pass.at(Edge::Release)?;
             let room = |who: PlayerId| {
                 let at = self.timeline.place(who, t)?;
-                Some(room(against.defence, at, t))
+                Some(nearest(against.defence, at, t).1)
             };
             let (choices, answer) = self.team_mates(pass.who, look.who)?;
             let own = room(look.who)?;
@@ -262,14 +262,19 @@ impl Asked<'_> {
         });
         let choices = core::iter::once(Choice::AsDrawn).chain(offered).listed();
         let mut out: Vec<Question> = Vec::new();
+        let made = decided.path.first().copied();
         for asked in decided.asked.iter().filter(|asked| asked.path.len() == 1) {
-            let read = asked.path.first().copied().filter(|_| asked.seen.holds);
+            // Several reads of one instant are one question; the one that is true answers it.
+            out.retain(|other| other.t < asked.t);
+            // What is true but cannot be played leaves no answer.
+            if asked.seen.holds && asked.path.first().copied() != made {
+                continue;
+            }
+            let read = made.filter(|_| asked.seen.holds);
             let right = read.map_or(Choice::AsDrawn, Choice::Read);
             let Some(at) = choices.iter().position(|c| *c == right) else {
                 continue;
             };
-            // Several reads of one instant are one question; the one that is true answers it.
-            out.retain(|other| other.t < asked.t);
             out.push(Question {
                 ask: Ask::Read {
                     read,
@@ -295,18 +300,11 @@ impl Asked<'_> {
     }
 }
 
-/// When the runner of a row goes: from the last stop on the way to what is waited for.
-fn leaves(action: &TimedAction) -> f64 {
-    let waited = action.waits.last().map(|w| w.end);
-    let plant = action.at(Edge::Plant);
+/// When the runner of a row goes: from the last stop on the way to what is waited for, at `until`.
+fn leaves(action: &TimedAction, until: f64) -> f64 {
+    let by_then = |t: &f64| *t <= until + BINDS;
+    let mut stops = action.waits.iter().rev().map(|w| w.end);
+    let waited = stops.find(by_then);
+    let plant = action.at(Edge::Plant).filter(by_then);
     waited.or(plant).unwrap_or(action.start)
-}
-
-/// How far the nearest defender is from `at`, metres.
-fn room(defence: &Defence, at: Point, t: f64) -> f64 {
-    let states = PlayerId::ALL
-        .iter()
-        .filter_map(|who| defence.state(*who, t));
-    let away = states.map(|state| distance(state.at(), at));
-    away.fold(f64::INFINITY, f64::min)
 }

@@ -6,7 +6,7 @@ use crate::document::tests::made;
 use crate::looks::looks;
 use crate::math::distance;
 use crate::play::{Options, Play};
-use crate::set::Coverage;
+use crate::set::{Coverage, Edge};
 use crate::voice::{Units, Voice};
 use alloc::string::String;
 use proptest::collection::vec;
@@ -60,70 +60,6 @@ fn told(play: &Play, question: &Question, reply: Answer) -> String {
     play.reason(question, reply)
 }
 
-/// A question with this answer alone.
-fn about(answer: Answer) -> Question {
-    Question {
-        ask: Ask::Ball { row: 0 },
-        t: 0.0,
-        hidden: Hidden::default(),
-        choices: [Choice::AsDrawn, Choice::Read(0)].into(),
-        answer,
-        told: 0.0,
-    }
-}
-
-#[test]
-fn a_place_is_worth_all_within_half_a_metre_nothing_from_three_on_and_even_in_between() {
-    let question = about(Answer::Place(Point::new(1.0, 2.0)));
-    let points = |x: f64, y: f64| question.score(Answer::Place(Point::new(x, y))).points;
-    assert_eq!(points(1.0, 2.0), 100);
-    assert_eq!(points(1.0, 2.5), 100);
-    assert_eq!(points(1.0, 3.75), 50);
-    assert_eq!(points(4.0, 2.0), 0);
-    assert_eq!(points(-40.0, 2.0), 0);
-    let score = question.score(Answer::Place(Point::new(2.2, 3.6)));
-    assert_eq!((score.points, score.off_s), (40, None));
-    assert!((score.off_m.unwrap() - 2.0).abs() < 1e-12);
-}
-
-#[test]
-fn an_instant_is_worth_all_within_a_seventh_of_a_second_and_nothing_from_one_on() {
-    let question = about(Answer::Instant(2.0));
-    let score = |t: f64| question.score(Answer::Instant(t));
-    assert_eq!(score(2.0).points, 100);
-    assert_eq!(score(1.85).points, 100);
-    assert_eq!(score(2.575).points, 50);
-    assert_eq!(score(1.425).points, 50);
-    assert_eq!(score(3.0).points, 0);
-    assert!(
-        (score(1.5).off_s.unwrap() + 0.5).abs() < 1e-12,
-        "early is below 0"
-    );
-}
-
-#[test]
-fn a_choice_is_right_or_wrong_and_other_sorts_of_answers_are_no_answer() {
-    let question = about(Answer::Choice(1));
-    assert_eq!(question.score(Answer::Choice(1)).points, 100);
-    assert_eq!(question.score(Answer::Choice(0)).points, 0);
-    assert_eq!(question.score(Answer::Choice(99)).points, 0);
-    assert_eq!(question.score(Answer::Instant(1.0)), Score::default());
-    let place = about(Answer::Place(Point::ZERO));
-    assert_eq!(place.score(Answer::Choice(0)), Score::default());
-}
-
-#[test]
-fn what_is_no_number_is_worth_nothing() {
-    for bad in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
-        let place = about(Answer::Place(Point::ZERO));
-        for at in [Point::new(bad, 0.0), Point::new(0.0, bad)] {
-            assert_eq!(place.score(Answer::Place(at)), Score::default());
-        }
-        let instant = about(Answer::Instant(1.0));
-        assert_eq!(instant.score(Answer::Instant(bad)), Score::default());
-    }
-}
-
 #[test]
 fn a_way_is_asked_for_while_its_runner_stands_and_its_end_is_the_answer() {
     let is = |q: &Question| matches!(q.ask, Ask::Where { who, .. } if who == p(2));
@@ -167,6 +103,137 @@ fn a_cutter_leaves_on_account_of_the_feet_and_is_told_what_early_and_late_do() {
     assert!(late.contains("0.6 s late: 5 had stood for 1."), "{late}");
     let never = told(&play, &question, Answer::Instant(f64::NAN));
     assert!(never.ends_with("You did not press."), "{never}");
+}
+
+#[test]
+fn who_waits_for_something_else_than_feet_is_told_of_that() {
+    let text = PIN_DOWN.replace(
+        r#"{"who": 1, "do": "pass", "to": 2} ] } ]"#,
+        r#"{"id": "pass", "who": 1, "do": "pass", "to": 2},
+           {"who": 4, "do": "cut", "to": "left corner", "after": {"id": "pass", "edge": "catch"}} ] } ]"#,
+    );
+    let is = |q: &Question| matches!(q.ask, Ask::When { who, .. } if who == p(4));
+    let (play, question) = asked(&text, is);
+    let reason = told(&play, &question, question.answer);
+    assert!(
+        reason.ends_with("once 2 catches. You were on time."),
+        "{reason}"
+    );
+}
+
+#[test]
+fn in_the_demo_sets_nobody_is_said_to_be_set_but_screeners_and_nobody_leaves_after_the_wait() {
+    let mut ahead = 0;
+    for demo in DEMOS {
+        let play = open(demo);
+        for question in play.questions(None, 1) {
+            let (Ask::When { tie, .. }, Answer::Instant(leaves)) = (&question.ask, question.answer)
+            else {
+                continue;
+            };
+            let tie = play.timeline().ties()[*tie];
+            assert!(leaves <= tie.to.t + 0.05, "{question:?}");
+            let reason = told(&play, &question, question.answer);
+            let set = [" is set", " are set"]
+                .iter()
+                .any(|set| reason.contains(set));
+            assert_eq!(set, tie.from.edge == Edge::Set, "{reason}");
+            ahead += usize::from(reason.contains(" seconds before "));
+        }
+    }
+    assert!(ahead > 0, "nobody leaves for what is to come");
+}
+
+#[test]
+fn who_is_open_is_the_one_whose_look_is_and_has_clearly_more_room_than_the_others() {
+    let mut found = 0;
+    for demo in DEMOS {
+        let play = open(demo);
+        let (defence, looks) = against(&play, Coverage::Chase);
+        for question in play.questions(Some((&defence, &looks)), 1) {
+            let (Ask::Open { look }, Answer::Choice(right)) = (&question.ask, question.answer)
+            else {
+                continue;
+            };
+            found += 1;
+            assert_eq!(question.choices[right], Choice::Player(look.who));
+            let room = |who: PlayerId| {
+                let at = play.timeline().place(who, question.t).unwrap();
+                let five = PlayerId::ALL
+                    .iter()
+                    .filter_map(|x| defence.state(*x, question.t));
+                five.map(|x| distance(x.at(), at))
+                    .fold(f64::INFINITY, f64::min)
+            };
+            for choice in &question.choices {
+                let Choice::Player(who) = choice else {
+                    panic!("{choice:?}")
+                };
+                assert!(
+                    *who == look.who || room(*who) + 0.3 <= room(look.who),
+                    "{question:?}"
+                );
+                assert_eq!(
+                    question
+                        .score(Answer::Choice(
+                            question.choices.iter().position(|c| c == choice).unwrap()
+                        ))
+                        .points,
+                    if *who == look.who { 100 } else { 0 }
+                );
+            }
+            let reason = told(&play, &question, question.answer);
+            assert!(
+                reason.contains(" catches with X") && reason.ends_with("You had it."),
+                "{reason}"
+            );
+        }
+    }
+    assert!(found > 0, "no demo set asks who is open under chase");
+}
+
+#[test]
+fn a_read_that_is_true_but_cannot_be_played_is_not_asked() {
+    // At a shot's release nothing can be made of a read any more.
+    let text = with_reads().replace(
+        r#""at": {"id": "cut", "edge": "cue"}, "by": [5, 1]"#,
+        r#""at": {"id": "shot", "edge": "end"}, "by": [5, 1]"#,
+    );
+    let text = text.replace(
+        r#"{"who": 1, "do": "pass", "to": 2} ] } ], "reads""#,
+        r#"{"who": 1, "do": "pass", "to": 2}, {"id": "shot", "who": 2, "do": "shot"} ] } ], "reads""#,
+    );
+    let play = open(&text);
+    let decided = play.decided(Coverage::Switch).unwrap();
+    let holds = decided.asked.iter().any(|a| a.path == [0] && a.seen.holds);
+    assert!(holds && decided.path.is_empty(), "{decided:?}");
+    let (defence, looks) = against(&play, Coverage::Switch);
+    for question in play.questions(Some((&defence, &looks)), 0) {
+        if let Ask::Read { read, .. } = question.ask {
+            assert_eq!(read, None, "{question:?}");
+        }
+    }
+}
+
+#[test]
+fn a_listener_is_told_where_somebody_waits_as_they_are_seen_to() {
+    let is = |q: &Question| matches!(q.ask, Ask::When { who, .. } if who == p(2));
+    let (play, question) = asked(PIN_DOWN, is);
+    let at = |t: f64| {
+        let now = Question {
+            t,
+            ..question.clone()
+        };
+        play.standing(&now, None)
+    };
+    let own = |text: &str| {
+        let mut parts = text.split("; ");
+        parts.find(|part| part.starts_with("2 ")).map(String::from)
+    };
+    let Answer::Instant(leaves) = question.answer else {
+        panic!("{question:?}")
+    };
+    assert_eq!(own(&at(leaves + 0.4)), own(&at(leaves)));
 }
 
 #[test]
@@ -392,24 +459,4 @@ proptest! {
         }
     }
 
-}
-
-proptest! {
-    #[test]
-    fn prop_farther_off_is_never_worth_more(
-        right in (-8.0..8.0_f64, -2.0..12.0_f64), way in 0.0..6.3_f64,
-        a in 0.0..20.0_f64, b in 0.0..20.0_f64,
-    ) {
-        let right = Point::new(right.0, right.1);
-        let at = |off: f64| right + crate::math::unit(way) * off;
-        let (near, far) = (a.min(b), a.max(b));
-        let place = about(Answer::Place(right));
-        let points = |off: f64| place.score(Answer::Place(at(off))).points;
-        prop_assert!(points(near) >= points(far) && points(near) <= 100);
-        let instant = about(Answer::Instant(5.0));
-        for sign in [1.0, -1.0] {
-            let points = |off: f64| instant.score(Answer::Instant(5.0 + sign * off)).points;
-            prop_assert!(points(near) >= points(far) && points(near) <= 100);
-        }
-    }
 }

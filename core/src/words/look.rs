@@ -2,9 +2,8 @@
 
 use super::{distance, names, phrases};
 use crate::defence::Defence;
-use crate::looks::{Look, Openness};
-use crate::math;
-use crate::set::{Coverage, PlayerId, Set};
+use crate::looks::{Look, Openness, nearest};
+use crate::set::{Coverage, Set};
 use crate::timeline::Timeline;
 use crate::voice::Voice;
 use crate::voice::messages::look as m;
@@ -73,10 +72,8 @@ pub fn guarded(timeline: &Timeline, defence: &Defence, set: &Set, t: f64, voice:
     let Some(at) = holder.and_then(|who| timeline.player(who, t)) else {
         return String::new();
     };
-    let away = |who: PlayerId| Some((who, math::distance(defence.state(who, t)?.at(), at.at())));
-    let all = PlayerId::ALL.into_iter().filter_map(away);
-    let nearest = all.reduce(|a, b| if b.1 < a.1 { b } else { a });
-    nearest.map_or_else(String::new, |(who, far)| {
+    let (nearest, far) = nearest(defence, at.at(), t);
+    nearest.map_or_else(String::new, |who| {
         let far = distance(far, set.court, voice);
         let who = names([who], voice);
         voice.fill(m::GUARDED, &[("defender", &who), ("far", &far)])

@@ -7,7 +7,7 @@ use super::{action, count, distance, names, phrases, read_title};
 use crate::court::Court;
 use crate::defence::Defence;
 use crate::math::{self, Listed, Point};
-use crate::quiz::{Answer, Ask, Choice, FULL_M, FULL_S, Hidden, Question, Score};
+use crate::quiz::{Answer, Ask, Choice, FULL_M, FULL_S, Question, Score};
 use crate::set::{Edge, PlayerId, Set, Verb};
 use crate::timeline::{TimedTie, Timeline};
 use crate::voice::Voice;
@@ -85,7 +85,6 @@ pub fn standing(
     voice: Voice,
 ) -> String {
     let Question { t, hidden, .. } = question;
-    let Hidden { defender, .. } = hidden;
     let court = set.floor();
     let holder = timeline.ball(*t).holder;
     let told = |message, who: PlayerId, at: Point| {
@@ -102,9 +101,10 @@ pub fn standing(
         } else {
             m::STANDS
         };
-        Some(told(message, *who, timeline.place(*who, *t)?))
+        let at = timeline.place(*who, hidden.seen_at(*who, *t))?;
+        Some(told(message, *who, at))
     });
-    let seen = |who: &&PlayerId| *defender != Some(**who);
+    let seen = |who: &&PlayerId| hidden.defender != Some(**who);
     let defenders = PlayerId::ALL.iter().filter(seen).filter_map(|who| {
         let state = defence?.state(*who, *t)?;
         Some(told(m::DEFENDS, *who, state.at()))
@@ -190,7 +190,7 @@ impl Teller<'_> {
         let who = names([who], self.voice);
         let t = self.seconds(leaves);
         let mut out = self.voice.fill(m::LEAVES, &[("who", &who), ("t", &t)]);
-        if leaves - tie.from.t < -AT_ONCE {
+        if leaves - tie.from.t < -AT_ONCE && tie.from.edge == Edge::Set {
             // The burst takes time of its own: the feet are down before it gets there.
             let (screeners, count) = self.doers(tie);
             let set = self.seconds(tie.from.t);
@@ -220,7 +220,7 @@ impl Teller<'_> {
         (names(who.iter().copied(), self.voice), count(who.len()))
     }
 
-    /// `once 4 is set`, or how long after that.
+    /// `once 4 is set`, or how long before or after that.
     fn once(&self, tie: &TimedTie, after: f64) -> Option<String> {
         let waited = self.timeline.actions().get(tie.from.action)?;
         let other = self.set.action(waited.id)?.receiver();
@@ -228,13 +228,15 @@ impl Teller<'_> {
         let (who, count) = self.doers(tie);
         let (message, form) = if after >= AT_ONCE {
             (ties::AFTER, "that")
+        } else if after <= -AT_ONCE {
+            (ties::BEFORE, "that")
         } else {
             (ties::ONCE, "")
         };
         let parts = [("who", who.as_str()), ("count", &count), ("other", &other)];
         let event = phrases::event(tie.from.edge, waited.verb);
         let event = self.voice.form(event, form, &parts);
-        let lag = self.voice.number(after, 1);
+        let lag = self.voice.number(after.abs(), 1);
         let lag = self.voice.fill(ties::SECONDS, &[("n", &lag)]);
         let parts = [("seconds", lag.as_str()), ("event", &event)];
         Some(self.voice.fill(message, &parts))
