@@ -2,10 +2,10 @@
 
 use super::shape::{Draw, disc, sans};
 use super::trail::Trails;
-use super::{Anchor, Item, Role, TextStyle};
-use crate::math::{Listed, Point, distance};
-use crate::set::{Action, Edge, PlayerId, Verb};
-use crate::timeline::TimedAction;
+use super::{Anchor, Item, Role, StripGeometry, StripView, TextStyle};
+use crate::math::{Point, distance};
+use crate::set::PlayerId;
+use crate::strip::{Strip, instants};
 use alloc::vec::Vec;
 
 /// Half the width of a mark, pixels.
@@ -23,7 +23,8 @@ const EDGE: f64 = 40.0;
 pub(super) fn draw(trails: &Trails<'_>, t: f64, out: &mut Vec<Item>) {
     let mut marked: Vec<Point> = Vec::new();
     for action in trails.shown(t) {
-        for (who, at) in instants(trails, action) {
+        let own = instants(trails.set, action).into_iter();
+        for (who, at) in own.filter(|(who, _)| trails.view.follows(*who)) {
             let Some(place) = trails.timeline.place(who, at) else {
                 continue;
             };
@@ -51,18 +52,23 @@ pub(super) fn draw(trails: &Trails<'_>, t: f64, out: &mut Vec<Item>) {
     }
 }
 
-/// The instants of one row that are marked, and whose place that is; a catch is the receiver's.
-fn instants(trails: &Trails<'_>, action: &TimedAction) -> Vec<(PlayerId, f64)> {
-    let receiver = trails.set.action(action.id).and_then(Action::receiver);
-    let marks = action.marks.iter().filter_map(|mark| {
-        let who = match mark.edge {
-            // Who goes without a set-up plants as they start.
-            Edge::Plant if mark.t > action.start + 0.1 => action.who,
-            Edge::Cue | Edge::Set => action.who,
-            Edge::Catch if action.verb == Verb::Pass => receiver?,
-            _ => return None,
+/// The same instants in the rows of the followed.
+pub(super) fn in_strip(
+    strip: &Strip,
+    geometry: &StripGeometry,
+    view: &StripView,
+    out: &mut Vec<Item>,
+) {
+    let followed = |who: PlayerId| view.follow.get(who.index()) == Some(&true);
+    let rows = strip.rows.iter().filter(|row| followed(row.who));
+    for row in rows {
+        let Some(y) = geometry.row(row.who) else {
+            continue;
         };
-        trails.view.follows(who).then_some((who, mark.t))
-    });
-    marks.listed()
+        for t in &row.instants {
+            let at = Point::new(geometry.x(*t), y);
+            out.fill(disc(at, MARK), Role::Paper);
+            out.stroke(disc(at, MARK), Role::Follow, 1.6);
+        }
+    }
 }

@@ -2,11 +2,11 @@
 
 use super::ball::disc_at;
 use super::bits::Row;
-#[cfg(feature = "authoring")]
-use super::fork;
 use super::measure::fitted;
 use super::shape::{Draw, disc, lines, push_lines, rect, sans};
 use super::{Anchor, Area, Dash, Item, Role, Scene, Verdict};
+#[cfg(feature = "authoring")]
+use super::{fork, instants};
 use crate::math::{BezPath, Listed, Point, push_decimal};
 use crate::set::PlayerId;
 use crate::strip::{BallBit, BallRow, Slur, Strip};
@@ -186,6 +186,8 @@ impl Score<'_> {
         if let Some(row) = self.geometry.rows.iter().find(|r| r.who.is_none()) {
             self.ball(row.y, &mut out);
         }
+        #[cfg(feature = "authoring")]
+        instants::in_strip(self.strip, self.geometry, self.view, &mut out);
         for slur in &self.strip.slurs {
             self.slur(slur, &mut out);
         }
@@ -338,10 +340,27 @@ impl Score<'_> {
         } else {
             1.2
         };
+        let role = self.tie(slur);
         out.stroke(path.clone(), Role::Paper, width + 2.2);
-        out.stroke(path, Role::Ink, width);
+        out.stroke(path, role, width);
         out.fill(disc(b, 3.6), Role::Paper);
-        out.fill(disc(b, 2.9), Role::Ink);
+        out.fill(disc(b, 2.9), role);
+    }
+
+    /// Ties of the followed stand out; but ink tells what holds the set up, where that is asked for.
+    #[cfg(feature = "authoring")]
+    fn tie(&self, slur: &Slur) -> Role {
+        let own = self.followed(slur.from) || self.followed(slur.to);
+        if own && !self.view.holds_up {
+            Role::Follow
+        } else {
+            Role::Ink
+        }
+    }
+
+    #[cfg(not(feature = "authoring"))]
+    fn tie(&self, _: &Slur) -> Role {
+        Role::Ink
     }
 
     fn ruler(&self, out: &mut Vec<Item>) {

@@ -365,3 +365,61 @@ fn instants_of_the_followed_stand_on_their_ways_with_the_seconds() {
     assert!(!told(&[3], t).contains(&seconds(caught)));
     assert!(told(&[1, 3], t).len() >= told(&[1], t).len());
 }
+
+/// Places of the rings and ends of the ties that are drawn in the colour of who is followed.
+fn followed_in_strip(scene: &Scene) -> (Vec<Point>, Vec<Point>) {
+    let first = |path: &BezPath| match path.elements().first() {
+        Some(PathEl::MoveTo(p)) => *p,
+        _ => panic!("no start"),
+    };
+    let strokes = |w: f64| {
+        let own = scene.items.iter().filter_map(move |item| match item {
+            Item::Stroke {
+                path,
+                role: Role::Follow,
+                width,
+                ..
+            } if (*width - w).abs() < 1e-9 => Some(first(path)),
+            _ => None,
+        });
+        own.collect()
+    };
+    (strokes(1.6), strokes(1.2))
+}
+
+#[test]
+fn the_strip_marks_instants_and_ties_of_the_followed_and_of_nobody_else() {
+    let played = breakwater();
+    let data = crate::strip::build(&played.timeline, &played.set);
+    let drawn = |who: Option<u8>, holds_up: bool| {
+        let mut view = StripView {
+            width_px: 720.0,
+            holds_up,
+            ..StripView::default()
+        };
+        if let Some(n) = who {
+            view.follow[p(n).index()] = true;
+        }
+        let rings = followed_in_strip(&strip(&data, None, &view));
+        (rings, StripGeometry::of(&data, &view))
+    };
+    assert_eq!(drawn(None, false).0, (Vec::new(), Vec::new()));
+    let mut ties = 0;
+    for row in &data.rows {
+        let n = row.who.number();
+        let ((rings, own), geometry) = drawn(Some(n), false);
+        let y = geometry.row(row.who).unwrap();
+        assert_eq!(rings.len(), row.instants.len(), "{n}");
+        assert!(rings.iter().all(|ring| (ring.y - y).abs() < 0.01), "{n}");
+        let theirs = |s: &&crate::strip::Slur| s.from == row.who || s.to == row.who;
+        assert_eq!(own.len(), data.slurs.iter().filter(theirs).count(), "{n}");
+        ties += own.len();
+        // Ink says there what holds the set up.
+        assert_eq!(drawn(Some(n), true).0.1, Vec::new());
+    }
+    // Each lies between two.
+    assert_eq!(ties, 2 * data.slurs.len());
+    let catch = played.time(1, Verb::Pass, 0, Edge::Catch);
+    let catches = data.rows.iter().filter(|row| row.instants.contains(&catch));
+    assert_eq!(catches.count(), 1);
+}

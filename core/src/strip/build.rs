@@ -2,6 +2,8 @@
 
 use super::{Band, Row, Slur, Strip, ball, row};
 use crate::math::Listed;
+#[cfg(feature = "authoring")]
+use crate::set::PlayerId;
 use crate::set::Set;
 use crate::timeline::{TieEnd, TimedAction, TimedTie, Timeline};
 use alloc::vec::Vec;
@@ -22,6 +24,8 @@ pub fn build(timeline: &Timeline, set: &Set) -> Strip {
             .map(|p| Row {
                 who: p.id,
                 bits: row::bits(timeline, set, p.id),
+                #[cfg(feature = "authoring")]
+                instants: own_instants(timeline, set, p.id),
             })
             .listed(),
         ball: ball::row(timeline),
@@ -29,6 +33,17 @@ pub fn build(timeline: &Timeline, set: &Set) -> Strip {
         #[cfg(feature = "authoring")]
         forks: Vec::new(),
     }
+}
+
+#[cfg(feature = "authoring")]
+fn own_instants(timeline: &Timeline, set: &Set, who: PlayerId) -> Vec<f64> {
+    let all = timeline
+        .actions()
+        .iter()
+        .flat_map(|a| row::instants(set, a));
+    all.filter(|(theirs, _)| *theirs == who)
+        .map(|(_, t)| t)
+        .listed()
 }
 
 fn bands(timeline: &Timeline, set: &Set) -> Vec<Band> {

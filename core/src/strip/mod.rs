@@ -8,6 +8,8 @@ mod row;
 mod tests;
 
 pub use build::build;
+#[cfg(feature = "authoring")]
+pub(crate) use row::instants;
 
 use crate::set::PlayerId;
 use alloc::string::String;
@@ -69,6 +71,9 @@ pub struct Row {
     pub who: PlayerId,
     /// In time order.
     pub bits: Vec<Bit>,
+    /// When they plant, read a screen, are set and catch, seconds; not in order.
+    #[cfg(feature = "authoring")]
+    pub instants: Vec<f64>,
 }
 
 /// One drawn thing of a row.

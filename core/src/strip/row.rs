@@ -30,6 +30,23 @@ pub(super) fn bits(timeline: &Timeline, set: &Set, who: PlayerId) -> Vec<Bit> {
     out
 }
 
+/// The instants of one row of the timetable that its player, or whoever catches, has to hit.
+#[cfg(feature = "authoring")]
+pub(crate) fn instants(set: &Set, action: &TimedAction) -> Vec<(PlayerId, f64)> {
+    let receiver = set.action(action.id).and_then(Action::receiver);
+    let marks = action.marks.iter().filter_map(|mark| {
+        let who = match mark.edge {
+            // Who goes without a set-up plants as they start.
+            Edge::Plant if mark.t > action.start + 0.1 => action.who,
+            Edge::Cue | Edge::Set => action.who,
+            Edge::Catch if action.verb == Verb::Pass => receiver?,
+            _ => return None,
+        };
+        Some((who, mark.t))
+    });
+    marks.listed()
+}
+
 /// Dots from the end of the last action to the start of this one, where this one waits for
 /// somebody.
 fn gap(timeline: &Timeline, index: usize, action: &TimedAction, out: &mut Vec<Bit>) {
