@@ -112,7 +112,12 @@ test("on a phone they stand under More, one below the other", async (t) => {
   const { page, cards } = await shown(t, { viewport });
   const lefts = await cards.evaluateAll((all) => all.map((card) => card.offsetLeft));
   assert.equal(new Set(lefts).size, 1);
-  for (const n of [2, 5]) await page.getByRole("button", { name: `Card of ${n}` }).click();
+  const press = (name) => page.locator(".roles").getByRole("button", { name }).click();
+  await press("Card of 1");
+  await press("Card of 2");
+  assert.deepEqual(await cards.locator("header b").allTextContents(), ["2"]);
+  await press("several");
+  await press("Card of 5");
   assert.deepEqual(await cards.locator("header b").allTextContents(), ["2", "5"]);
   const list = page.getByRole("combobox", { name: "Follow" });
   const chosen = list.locator("option:checked");
@@ -124,7 +129,7 @@ test("on a phone they stand under More, one below the other", async (t) => {
   assert.deepEqual(await audit(page), []);
 });
 
-test("several are followed, by press and by key, and each is let go again", async (t) => {
+test("a press follows that player alone, and several with Shift, by a switch, or by key", async (t) => {
   const { page } = await open(t, { body: demo("lighthouse") });
   await refined(page);
   const pressed = () =>
@@ -135,8 +140,30 @@ test("several are followed, by press and by key, and each is let go again", asyn
           .filter((one) => one.getAttribute("aria-pressed") === "true")
           .map((one) => one.textContent),
       );
-  await page.getByRole("button", { name: "Follow 1" }).click();
-  await page.getByRole("button", { name: "Follow 4" }).click();
+  const follow = (n, options) => page.getByRole("button", { name: `Follow ${n}` }).click(options);
+  await follow(1);
+  assert.deepEqual(await pressed(), ["1"]);
+  await follow(3);
+  assert.deepEqual(await pressed(), ["3"]);
+  await follow(3);
+  assert.deepEqual(await pressed(), []);
+  await follow(1);
+  await follow(4, { modifiers: ["Shift"] });
+  assert.deepEqual(await pressed(), ["1", "4"]);
+  await follow(2);
+  assert.deepEqual(await pressed(), ["2"]);
+  // The same without a keyboard, and by the keyboard alone.
+  const several = page.getByRole("button", { name: "several" });
+  await several.click();
+  assert.equal(await several.getAttribute("aria-pressed"), "true");
+  await follow(4);
+  assert.deepEqual(await pressed(), ["2", "4"]);
+  await follow(2);
+  assert.deepEqual(await pressed(), ["4"]);
+  await several.click();
+  await follow(1);
+  assert.deepEqual(await pressed(), ["1"]);
+  await page.getByRole("button", { name: "Follow 4" }).press("Shift+Enter");
   assert.deepEqual(await pressed(), ["1", "4"]);
   await page.keyboard.press("3");
   assert.deepEqual(await pressed(), ["1", "3", "4"]);

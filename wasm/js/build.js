@@ -21,7 +21,7 @@ export function make(tag, attributes = {}, ...children) {
  * A button that does `act`.
  *
  * @param {Record<string, string>} attributes
- * @param {() => void} act
+ * @param {(event: MouseEvent) => void} act
  * @param {...(Node | string)} children
  */
 export function button(attributes, act, ...children) {

@@ -2,6 +2,7 @@
 
 import { button, make } from "../build.js";
 import { choice } from "./choice.js";
+import { Several } from "./several.js";
 
 /** @import { Commands, State } from "../reader.js" */
 
@@ -11,6 +12,7 @@ const SVG = "http://www.w3.org/2000/svg";
 export class Follow {
   #all;
   #players;
+  #several;
   #list;
   nodes;
 
@@ -21,10 +23,11 @@ export class Follow {
     this.#players = PLAYERS.map((n) =>
       button(
         { class: "who", "aria-label": say.followPlayer({ player: n }) },
-        () => ask.follow(1 << (n - 1)),
+        (event) => this.#several.pick(n, event),
         body(n),
       ),
     );
+    this.#several = new Several(ask);
     this.#list = choice(
       say.follow,
       [
@@ -48,6 +51,7 @@ export class Follow {
         make("span", { class: "label", "aria-hidden": "true" }, say.follow),
         this.#all,
         ...this.#players,
+        this.#several.node,
       ),
       narrow: this.#list.node,
     };
@@ -56,6 +60,7 @@ export class Follow {
   /** @param {State} state */
   update({ follow, players }) {
     this.#all.setAttribute("aria-pressed", String(follow === 0));
+    this.#several.update(follow);
     this.#players.forEach((player, i) => {
       player.hidden = (players & (1 << i)) === 0;
       player.setAttribute("aria-pressed", String((follow & (1 << i)) !== 0));

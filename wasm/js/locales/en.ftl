@@ -61,6 +61,8 @@ follow-all = Follow all
 follow-everybody = Follow all
 follow-player = Follow { $player }
 follow-several = Follow some
+# Switch: a press on a player adds that one.
+several = several
 
 ## Against a defence
 

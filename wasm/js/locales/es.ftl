@@ -61,6 +61,8 @@ follow-all = Equipo
 follow-everybody = Seguir a todo el equipo
 follow-player = Seguir al { $player }
 follow-several = Seguir varios
+# Switch: a press on a player adds that one.
+several = varios
 
 ## Against a defence
 

@@ -1,6 +1,7 @@
 /** Role cards: what each player does, step by step, as time goes. */
 
 import { button, make } from "../build.js";
+import { Several } from "../controls/several.js";
 import { EVENT } from "../names.js";
 import { lines, printed } from "./paper.js";
 
@@ -27,6 +28,7 @@ export class Roles {
   #list = make("div", { class: "cards" });
   /** On a phone the reader's own list takes one player only. */
   #whose;
+  #several;
   #mark = () => this.#at(this.#host.currentTime);
   node;
 
@@ -38,10 +40,11 @@ export class Roles {
     this.#whose = PLAYERS.map((n) =>
       button(
         { class: "word", "data-word": String(n), "aria-label": say.cardOf({ player: n }) },
-        () => ask.follow(1 << (n - 1)),
+        (event) => this.#several.pick(n, event),
         String(n),
       ),
     );
+    this.#several = new Several(ask);
     const print = button({ class: "word" }, () => this.#print(), say.print);
     this.node = make(
       "div",
@@ -51,6 +54,7 @@ export class Roles {
         "div",
         { class: "narrow-only", role: "group", "aria-label": say.cardsOf },
         ...this.#whose,
+        this.#several.node,
       ),
       this.#list,
     );
@@ -76,6 +80,7 @@ export class Roles {
   /** @param {State} state */
   update(state) {
     const { follow, players } = state;
+    this.#several.update(follow);
     for (const { card, node } of this.#cards) node.hidden = !followed(card, follow);
     this.#whose.forEach((whose, i) => {
       whose.hidden = (players & (1 << i)) === 0;
