@@ -23,8 +23,9 @@ async function begun(t, name = "turnstile", attributes = 'coverage="chase"', opt
   return opened;
 }
 
-/** What the question wants: a place, an instant or a choice. */
+/** What the question wants: a place, an instant, one that is looked for by hand, or a choice. */
 async function wanted(page) {
+  if (await page.locator(".slide").isVisible()) return "by hand";
   if ((await page.getByRole("application").count()) > 0) return "place";
   return (await button(page, "Play").isVisible()) ? "instant" : "choice";
 }
@@ -46,6 +47,9 @@ async function clicked(page) {
   } else if (kind === "instant") {
     await button(page, "Play").click();
     await button(page, "Now").click();
+  } else if (kind === "by hand") {
+    await page.locator(".slide input").press("ArrowRight");
+    await button(page, "Answer").click();
   } else {
     await page.getByRole("radio").first().check();
     await button(page, "Answer").click();
@@ -182,15 +186,170 @@ test("what would tell the answer is out of reach while a question stands", async
   assert.equal(await property(page, "ended"), true);
 });
 
-test("who reads that nothing shall move is asked for no instant", async (t) => {
-  const { page } = await begun(t, "turnstile", "", { reducedMotion: "reduce" });
-  for (let i = 0; i < 5; i += 1) {
-    await page.getByText(`Question ${i + 1} of 5`).waitFor();
-    assert.notEqual(await clicked(page), "instant");
-    assert.equal(await property(page, "paused"), true);
-    await page.getByRole("button", { name: i < 4 ? "Next question" : "See the sum" }).click();
+/** Answers by mouse until something is asked that begins with `start`. */
+async function until(page, start) {
+  for (;;) {
+    const text = await heading(page).textContent();
+    if (text.startsWith(start)) return text;
+    await clicked(page);
+    await page.getByRole("button", { name: /^(Next question|See the sum)$/ }).click();
+    await page
+      .getByText(/Question \d of 5|of 500 points/)
+      .first()
+      .waitFor();
+    const another = button(page, "Another round");
+    if (await another.isVisible()) await another.click();
   }
-  await heading(page).getByText("of 500 points").waitFor();
+}
+
+/** What the element shows: its line, its length, and whether it stands. */
+const line = (page) =>
+  page.evaluate(() => {
+    const { read, duration, paused, currentTime } = document.querySelector("backcut-set");
+    return { read, duration, paused, currentTime };
+  });
+
+/** Resolves once the element says so of its line. */
+const lineIs = (page, path, paused) =>
+  page.waitForFunction(
+    ([read, stands]) => {
+      const set = document.querySelector("backcut-set");
+      return set.read === read && (stands === null || set.paused === stands);
+    },
+    [path, paused],
+  );
+
+/** A defence, and the line that it decides in its one read. */
+const SHOWN = { coverage: "top-lock", read: "3" };
+
+test("after what now the line that is right is played from the cue, and put back after that", async (t) => {
+  const { page, problems } = await begun(t, "turnstile", `coverage="${SHOWN.coverage}"`);
+  await until(page, "What now?");
+  const drawn = await line(page);
+  assert.equal(drawn.read, "");
+  await clicked(page);
+  await lineIs(page, SHOWN.read, false);
+  assert.ok((await property(page, "currentTime")) >= drawn.currentTime);
+  await page.waitForFunction(
+    () => document.querySelector("backcut-set").shadowRoot.querySelector(".told").textContent,
+  );
+  await lineIs(page, SHOWN.read, true);
+  const shown = await line(page);
+  assert.equal(shown.currentTime, shown.duration);
+  assert.notEqual(shown.duration, drawn.duration);
+  // Once more, from the cue.
+  await button(page, "See it again").click();
+  await lineIs(page, SHOWN.read, false);
+  assert.ok((await property(page, "currentTime")) < shown.duration);
+  const asked = await page.locator(".quiz .count").first().textContent();
+  await page.getByRole("button", { name: /^(Next question|See the sum)$/ }).click();
+  await lineIs(page, "", true);
+  assert.equal(await page.locator("backcut-set").getAttribute("read"), null);
+  await page.waitForFunction(
+    (before) =>
+      document.querySelector("backcut-set").shadowRoot.querySelector(".quiz .count").textContent !==
+      before,
+    asked,
+  );
+  assert.equal((await line(page)).duration, drawn.duration);
+  // What is asked next is answered as ever.
+  await until(page, "What now?");
+  await clicked(page);
+  await lineIs(page, SHOWN.read, false);
+  await button(page, "End the quiz").click();
+  await lineIs(page, "", true);
+  assert.equal(await page.locator(".strip").isVisible(), true);
+  assert.deepEqual(problems, []);
+});
+
+test("where nothing moves the right line is shown by pictures, each with its words", async (t) => {
+  const { page, problems } = await begun(t, "turnstile", `coverage="${SHOWN.coverage}"`, {
+    reducedMotion: "reduce",
+  });
+  await until(page, "What now?");
+  const { currentTime: cue, duration } = await line(page);
+  await clicked(page);
+  await lineIs(page, SHOWN.read, true);
+  const told = () => page.locator(".quiz .told").textContent();
+  await page.waitForFunction((t) => document.querySelector("backcut-set").currentTime > t, cue);
+  const pictures = [];
+  for (;;) {
+    const { currentTime, duration: end } = await line(page);
+    pictures.push(currentTime);
+    assert.match(await told(), /\S/);
+    assert.equal(await property(page, "paused"), true);
+    if (currentTime === end) break;
+    await button(page, "Next picture").click();
+  }
+  assert.ok(pictures.length > 1 && pictures.every((t) => t > cue), pictures.join());
+  assert.deepEqual(await audit(page), []);
+  await page.getByRole("button", { name: /^(Next question|See the sum)$/ }).click();
+  await page.waitForFunction(
+    (before) => document.querySelector("backcut-set").duration === before,
+    duration,
+  );
+  assert.equal(await property(page, "read"), "");
+  assert.deepEqual(problems, []);
+});
+
+test("another defence while the right line is shown begins anew on the line that was there", async (t) => {
+  const { page, problems } = await begun(t, "turnstile", `coverage="${SHOWN.coverage}"`);
+  await until(page, "What now?");
+  const { duration } = await line(page);
+  await clicked(page);
+  await lineIs(page, SHOWN.read, false);
+  await page.evaluate(() => (document.querySelector("backcut-set").coverage = "chase"));
+  await lineIs(page, "", true);
+  await page.getByText("Question 1 of 5").waitFor();
+  assert.equal(await property(page, "duration"), duration);
+  await clicked(page);
+  assert.match(await said(page), /^\d+ points? \S/);
+  assert.deepEqual(problems, []);
+});
+
+test("who reads that nothing shall move looks for the instant by hand, and has the same points", async (t) => {
+  const { page, problems } = await begun(t, "turnstile", "", { reducedMotion: "reduce" });
+  const question = await until(page, "When does ");
+  const slider = page.getByRole("slider", { name: question });
+  assert.equal(await button(page, "Answer").isDisabled(), true);
+  const from = await property(page, "currentTime");
+  const before = await pixels(page, 1);
+  await slider.focus();
+  await page.keyboard.press("ArrowRight");
+  assert.ok(Math.abs((await property(page, "currentTime")) - from - 0.1) < 1e-6);
+  assert.notDeepEqual(await pixels(page, 1), before, "the picture goes along");
+  assert.equal(await property(page, "paused"), true);
+  assert.deepEqual(await audit(page), []);
+  await page.keyboard.press("Enter");
+  const early = /^(\d+) points? .*leaves at (\d+\.\d) s.*You were (\d\.\d) s early/.exec(
+    await said(page),
+  );
+  assert.ok(early, await said(page));
+  const [, points, right] = early.map(Number);
+  assert.ok(points < 100);
+  await button(page, "Next picture").waitFor();
+  await button(page, "End the quiz").click();
+  // Nothing was finished, so the same questions come again.
+  await opener(page).click();
+  await until(page, question);
+  // Where its steps come nearest.
+  await slider.focus();
+  const steps = Math.round((right - from) / 0.1);
+  for (let i = 0; i < steps; i += 1) await page.keyboard.press("ArrowRight");
+  await button(page, "Answer").click();
+  assert.match(await said(page), /^100 points .*You were on time\.$/);
+  assert.deepEqual(problems, []);
+});
+
+test("who hears the picture is not told what is asked", async (t) => {
+  const { page } = await begun(t, "turnstile", "");
+  await until(page, "Who gets the ball?");
+  const picture = page.locator(".court [role=img]");
+  const told = await picture.getAttribute("aria-label");
+  assert.doesNotMatch(told, /pass/);
+  assert.match(told, /has the ball/);
+  await clicked(page);
+  assert.match(await said(page), /passes/);
 });
 
 test("where the page may keep nothing it says so", async (t) => {

@@ -26,9 +26,12 @@ impl Play {
         self.core.caption(beat)
     }
 
-    /// The picture at `t` in words.
+    /// The picture at `t` in words; while something is asked, without what is asked for.
     #[must_use]
     pub fn describe(&self, t: f64) -> String {
+        if let Some(standing) = self.standing(t) {
+            return standing;
+        }
         let defence = self.judged.defence.as_ref();
         defence.map_or_else(
             || self.core.describe(t),

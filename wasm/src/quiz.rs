@@ -2,11 +2,12 @@
 
 use crate::fault::set;
 use crate::play::Play;
+use crate::reads::written;
 use alloc::string::String;
 use alloc::vec;
 use alloc::vec::Vec;
 use backcut::math::Point;
-use backcut::quiz::{Answer, Hidden, Question};
+use backcut::quiz::{Answer, Ask, Hidden, Question};
 use backcut::scene::View;
 use js_sys::{Array, Object};
 use wasm_bindgen::JsValue;
@@ -16,7 +17,7 @@ use wasm_bindgen::prelude::wasm_bindgen;
 #[derive(Debug, Default)]
 pub(crate) struct Quiz {
     questions: Vec<Question>,
-    posed: bool,
+    posed: Option<usize>,
     hidden: Hidden,
     guess: Option<(Point, Point)>,
 }
@@ -25,19 +26,23 @@ impl Quiz {
     /// `view` as it is while a question stands. A close-up would lie over places to point at, and
     /// tell where something happens.
     pub(crate) fn view(&self, view: View) -> View {
-        if !self.posed {
+        if self.posed.is_none() {
             return view;
         }
         // Instants of the followed are marked on their ways.
-        let asks = self.hidden != Hidden::default();
         View {
-            follow: if asks { [false; 5] } else { view.follow },
+            follow: if self.asks() { [false; 5] } else { view.follow },
             hidden: self.hidden,
             guess: self.guess,
             inset: false,
             look_at: None,
             ..view
         }
+    }
+
+    /// Whether a question stands that has not been answered.
+    fn asks(&self) -> bool {
+        self.hidden != Hidden::default()
     }
 }
 
@@ -66,7 +71,7 @@ impl Play {
         let quiz = &mut self.judged.quiz;
         let question = index.and_then(|i| quiz.questions.get(i));
         quiz.hidden = question.map_or_else(Hidden::default, |q| q.hidden);
-        quiz.posed = question.is_some();
+        quiz.posed = index.filter(|_| question.is_some());
         quiz.guess = None;
     }
 
@@ -84,8 +89,9 @@ impl Play {
         self.answered(index, Answer::Instant(t))
     }
 
-    /// Answers with one of the choices, counted from 0: `{points, choice, reason}`, with the right
-    /// one. The court shows all from now on.
+    /// Answers with one of the choices, counted from 0: `{points, choice, read, reason}`, with the right
+    /// one; `read` is the line that shows it, as [`Play::take_read`] takes it, where that is another
+    /// than this one. The court shows all from now on.
     #[wasm_bindgen(js_name = answerChoice)]
     pub fn answer_choice(&mut self, index: usize, choice: usize) -> JsValue {
         self.answered(index, Answer::Choice(choice))
@@ -118,6 +124,19 @@ impl Play {
 }
 
 impl Play {
+    /// The picture at `t` in words while a question stands: who is where, and nothing of what is
+    /// asked. `None` where nothing is.
+    pub(crate) fn standing(&self, t: f64) -> Option<String> {
+        let quiz = &self.judged.quiz;
+        let posed = quiz.posed.filter(|_| quiz.asks());
+        let question = posed.and_then(|i| quiz.questions.get(i))?;
+        let now = Question {
+            t,
+            ..question.clone()
+        };
+        Some(self.core.standing(&now, self.judged.defence.as_ref()))
+    }
+
     fn asked(&self, q: &Question) -> JsValue {
         let object = Object::new();
         let kind = match q.answer {
@@ -157,6 +176,12 @@ impl Play {
             }
             (Answer::Choice(right), _) => {
                 set(&object, "choice", u32::try_from(right).unwrap_or(0).into());
+                if let Ask::Read {
+                    read: Some(read), ..
+                } = question.ask
+                {
+                    set(&object, "read", written(&[read]).into());
+                }
             }
             _ => {}
         }

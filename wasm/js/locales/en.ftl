@@ -211,12 +211,14 @@ points-so-far = { $points ->
   }
 answer-place = Tap the place on the court. Or move the cross with the arrow keys, a metre with Shift, and press Enter.
 answer-instant = Press Play and watch. Then press Now, tap the court or press Space at the right instant.
+answer-still = Move the slider to the right instant and press Answer. Arrow keys move it too.
 answer-choice = Choose, then press Answer.
 now = Now
 answer = Answer
 next-question = Next question
 see-sum = See the sum
 see-again = See it again
+next-picture = Next picture
 sum-of = { $points } of { $most } points
 best-kept = Your best of this set: { $points } points. Kept on this device only.
 best-yet = Your best of this set so far. Kept on this device only.

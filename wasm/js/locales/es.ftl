@@ -211,12 +211,14 @@ points-so-far = { $points ->
   }
 answer-place = Toca el lugar en la pista. O mueve la cruz con las flechas, un metro con Mayús, y pulsa Intro.
 answer-instant = Pulsa Ver y mira. Luego pulsa Ahora, toca la pista o pulsa Espacio en el momento justo.
+answer-still = Mueve el control hasta el momento justo y pulsa Responder. Las flechas también lo mueven.
 answer-choice = Elige y pulsa Responder.
 now = Ahora
 answer = Responder
 next-question = Siguiente pregunta
 see-sum = Ver el resultado
 see-again = Verlo otra vez
+next-picture = Siguiente imagen
 sum-of = { $points } de { $most } puntos
 best-kept = Tu mejor resultado con esta jugada: { $points } puntos. Se guarda solo en este dispositivo.
 best-yet = Es tu mejor resultado con esta jugada. Se guarda solo en este dispositivo.

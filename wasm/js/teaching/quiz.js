@@ -2,6 +2,7 @@
 
 import { Aim } from "./quiz/aim.js";
 import { Best } from "./quiz/best.js";
+import { Branch } from "./quiz/branch.js";
 import { Panel } from "./quiz/panel.js";
 
 /** @import { BackcutSet } from "../element.js" */
@@ -27,12 +28,17 @@ import { Panel } from "./quiz/panel.js";
  * @property {number} points 0 to 100
  * @property {string} reason
  * @property {number} [choice] the right one
+ * @property {number} [t] the right instant, seconds
+ * @property {string} [read] the line that shows it, where that is another one
  */
 
 /** Questions a round. */
 const ROUND = 5;
 /** Points that a question is worth. */
 const MOST = 100;
+const PLAYERS = [1, 2, 3, 4, 5];
+/** Pictures nearer to each other than this show the same, seconds. */
+const APART = 0.4;
 /** These keys go on to mean what they always do. */
 const PASSES = ["Tab", "Escape", "f", "?"];
 
@@ -46,6 +52,8 @@ export class Quiz {
   /** Ends what listens while it is on. */
   #on = /** @type {AbortController | undefined} */ (undefined);
   #coverage = "";
+  /** Which round this is: the same questions come again for the same number. */
+  #number = 0;
   /** Questions of this round, with the index the module has for each. @type {{ index: number, asked: Question }[]} */
   #round = [];
   #at = 0;
@@ -55,23 +63,29 @@ export class Quiz {
   #waiting = false;
   /** What is asked of the next picture. */
   #watch = 0;
+  /** Which picture of an answer is shown, where nothing moves by itself. */
+  #picture = 0;
   #aim;
   #panel;
   #best = new Best();
+  #branch;
   node;
 
   /** @param {BackcutSet} host @param {Commands} ask @param {() => void} leave ends it */
   constructor(host, ask, leave) {
     this.#host = host;
     this.#ask = ask;
+    this.#branch = new Branch(host);
     const press = () => this.#press();
     this.#aim = new Aim(ask.say.court, (x, y) => this.#answerPlace(x, y), press);
     this.#panel = new Panel(ask.say, {
       start: () => this.#run(),
       press,
       choose: (choice) => this.#answerChoice(choice),
+      seek: (t) => ask.seek(t),
+      stop: () => this.#stop(),
       next: () => this.#advance(),
-      again: () => this.#reveal(),
+      again: () => this.#again(),
       another: () => this.#begin(),
       forget: () => this.#forget(),
       leave,
@@ -84,7 +98,9 @@ export class Quiz {
   take(play) {
     this.#play = play;
     this.#aim.play = play;
-    if (this.#on && play) this.#begin();
+    if (!this.#on) return;
+    if (!play) this.#branch.fail();
+    else if (!this.#branch.awaited) this.#begin();
   }
 
   begin() {
@@ -105,6 +121,7 @@ export class Quiz {
     this.#on?.abort();
     this.#on = undefined;
     this.#rest();
+    this.#branch.back(() => {});
     this.#aim.node.remove();
     this.#host.shadowRoot?.querySelector(".reader")?.toggleAttribute("data-quiz", false);
     this.#show(() => this.#play?.pose());
@@ -120,23 +137,26 @@ export class Quiz {
   // -- a round --------------------------------------------------------------------------------
 
   #begin() {
+    if (this.#branch.back(() => this.#begin())) return;
     const play = this.#play;
     if (!play) return;
     this.#coverage = this.#host.coverage;
     this.#best.of(play);
+    this.#number = this.#best.rounds + 1;
     this.#at = 0;
     this.#results = [];
-    this.#ask.attempt(() => {
-      const all = /** @type {Question[]} */ (play.questions(this.#best.rounds + 1));
-      const still = isStill();
-      // Where nothing moves there is no instant to press at.
-      this.#round = all
-        .map((asked, index) => ({ index, asked }))
-        .filter(({ asked: { kind } }) => !still || kind !== "instant")
-        .slice(0, ROUND);
-    });
+    this.#round = [];
+    this.#draw();
     if (this.#round.length > 0) this.#pose();
     else this.#stand(this.#ask.say.nothingToAsk, "", []);
+  }
+
+  /** Has the set that is open ask the questions of this round. */
+  #draw() {
+    this.#ask.attempt(() => {
+      const all = /** @type {Question[] | undefined} */ (this.#play?.questions(this.#number)) ?? [];
+      this.#round = all.map((asked, index) => ({ index, asked })).slice(0, ROUND);
+    });
   }
 
   #pose() {
@@ -145,7 +165,7 @@ export class Quiz {
     const { asked, index } = now;
     this.#rest();
     this.#count();
-    this.#panel.pose(asked);
+    this.#panel.pose(asked, isStill());
     this.#show(() => this.#play?.pose(index), asked.t);
     this.#aim.show(asked.kind, asked.text);
   }
@@ -159,6 +179,15 @@ export class Quiz {
   }
 
   #advance() {
+    this.#rest();
+    const back = () => {
+      this.#draw();
+      this.#proceed();
+    };
+    if (!this.#branch.back(back)) this.#proceed();
+  }
+
+  #proceed() {
     this.#at += 1;
     if (this.#at < this.#round.length) return this.#pose();
     const { say } = this.#ask;
@@ -211,6 +240,12 @@ export class Quiz {
     this.#answer((play, i) => play.answerInstant(i, t));
   }
 
+  /** Answers with the instant that was looked for by hand. */
+  #stop() {
+    const t = this.#host.currentTime;
+    if (this.#asked?.kind === "instant") this.#answer((play, i) => play.answerInstant(i, t));
+  }
+
   /** @param {(play: FullPlay, index: number) => Result | undefined} answer */
   #answer(answer) {
     const now = this.#round[this.#at];
@@ -222,7 +257,12 @@ export class Quiz {
       this.#results.push(result);
       this.#aim.rest();
       this.#count();
-      this.#panel.answer(now.asked, result, this.#at + 1 === this.#round.length);
+      const { say } = this.#ask;
+      const several = result.read !== undefined || result.t !== undefined;
+      const again = isStill() ? several && say.nextPicture : say.seeAgain;
+      const last = this.#at + 1 === this.#round.length;
+      this.#panel.answer(now.asked, result, last, again || "");
+      this.#picture = 0;
       this.#reveal();
     });
   }
@@ -238,20 +278,66 @@ export class Quiz {
     this.#until(asked.told, () => this.#press(NaN));
   }
 
-  /** Shows how it goes on. */
+  /** Shows how it goes on; of a read, its own line. */
   #reveal() {
     const asked = this.#round[this.#at]?.asked;
-    if (!asked) return;
+    const result = this.#results[this.#at];
+    if (!asked || !result || this.#branch.awaited) return;
     this.#rest();
-    this.#ask.seek(isStill() ? asked.told : asked.t);
-    if (!isStill() && asked.told > asked.t) this.#until(asked.told, () => this.#rest());
+    const { read } = result;
+    if (read !== undefined && !this.#branch.on)
+      return this.#branch.show(read, () => this.#reveal());
+    if (isStill()) {
+      const pictures = this.#pictures(asked, result);
+      this.#ask.seek(pictures[this.#picture % pictures.length] ?? asked.told);
+      return this.#tell();
+    }
+    const end = read === undefined ? asked.told : this.#host.duration;
+    this.#ask.seek(asked.t);
+    this.#tell();
+    if (end > asked.t)
+      this.#until(end, () => {
+        this.#rest();
+        // One that loops has begun again by then.
+        if (this.#host.currentTime < asked.t) this.#ask.seek(end);
+      });
+  }
+
+  /** Once more; or the next picture, where nothing moves by itself. */
+  #again() {
+    this.#picture += 1;
+    this.#reveal();
+  }
+
+  /** The instants that show an answer, seconds: of a line, whenever somebody begins something. @param {Question} asked @param {Result} result */
+  #pictures({ t, told }, { t: right, read }) {
+    if (right !== undefined) return [right, told];
+    if (read === undefined) return [told];
+    const end = this.#host.duration;
+    const begun = PLAYERS.flatMap((n) => this.#play?.card(n)?.steps ?? []).map((step) => step.t);
+    /** @type {number[]} */
+    const pictures = [];
+    for (const at of begun.sort((a, b) => a - b)) {
+      if (at > (pictures.at(-1) ?? t) + APART && at < end - APART) pictures.push(at);
+    }
+    return [...pictures, end];
+  }
+
+  /** Says what happens in the line of a read. */
+  #tell() {
+    const { beat } = this.#host;
+    if (this.#branch.on) this.#panel.caption(this.#play?.caption(beat - 1) ?? "");
   }
 
   /** Plays up to `t` seconds, then does `act`. @param {number} t @param {() => void} act */
   #until(t, act) {
+    let last = this.#host.currentTime;
     const look = () => {
-      if (this.#host.currentTime >= t || this.#host.ended) act();
-      else this.#watch = this.#host.requestVideoFrameCallback(look);
+      const { currentTime: now, ended } = this.#host;
+      this.#tell();
+      if (now >= t || now < last || ended) return act();
+      last = now;
+      this.#watch = this.#host.requestVideoFrameCallback(look);
     };
     this.#watch = this.#host.requestVideoFrameCallback(look);
     // Rejected where there is no set, which is said already.

@@ -56,6 +56,10 @@ const CSS = `
 .quiz .how { color: var(--_soft); font-size: 14px; }
 .quiz .reason { font: 16.5px/1.35 var(--_serif); }
 .quiz .reason strong { font: 700 15px var(--_sans); margin-inline-end: 6px; }
+.quiz .told { min-block-size: 2.7em; font: 16.5px/1.35 var(--_serif); }
+.quiz .slide { display: flex; align-items: center; gap: 12px; padding-block-end: 8px; }
+.quiz .slide input { flex: 1 1 0; min-inline-size: 0; block-size: 44px; }
+.quiz .slide .count { min-inline-size: 96px; text-align: end; }
 .quiz fieldset { border: 0; margin: 0; padding: 0; min-inline-size: 0; }
 .quiz .choices { display: grid; }
 .quiz .choices[data-short] { grid-auto-flow: column; justify-content: start; gap: 8px; }

@@ -2,6 +2,7 @@
 
 import { button, make, write } from "../../build.js";
 import { Choices } from "./choices.js";
+import { Slider } from "./slider.js";
 
 /** @import { Say } from "../../../pkg/words/say.js" */
 /** @import { Question, Result } from "../quiz.js" */
@@ -13,8 +14,10 @@ import { Choices } from "./choices.js";
  * @property {() => void} start has the set play until a press
  * @property {() => void} press
  * @property {(choice: number) => void} choose counted from 0
+ * @property {(t: number) => void} seek seconds
+ * @property {() => void} stop answers with the instant that is shown
  * @property {() => void} next
- * @property {() => void} again shows once more how it goes on
+ * @property {() => void} again shows once more how it goes on, or the next picture of it
  * @property {() => void} another round
  * @property {() => void} forget
  * @property {() => void} leave
@@ -26,12 +29,14 @@ export class Panel {
   #say;
   #acts;
   #choices;
+  #slider;
   #count = make("span", { class: "count" });
   #points = make("span", { class: "count" });
   #question = make("h3", { tabindex: "-1" });
   #how = make("p", { class: "how", id: "how" });
   #standing = make("p", { class: "unseen", id: "standing" });
   #reason = make("p", { class: "reason", role: "status" });
+  #told = make("p", { class: "told", role: "status", hidden: "" });
   node;
 
   /** @param {Say} say @param {Asks} ask */
@@ -54,6 +59,7 @@ export class Panel {
     // Else the click that follows would hit what stands there by then.
     now.addEventListener("touchstart", (event) => event.preventDefault());
     this.#choices = new Choices(say.answer, ask.choose);
+    this.#slider = new Slider(say, ask.seek, ask.stop);
     this.node = make(
       "div",
       { class: "quiz", role: "group", "aria-label": say.quiz },
@@ -68,7 +74,9 @@ export class Panel {
       this.#how,
       this.#standing,
       this.#choices.node,
+      this.#slider.node,
       this.#reason,
+      this.#told,
       make("div", { class: "acts" }, ...Object.values(this.#acts)),
     );
   }
@@ -88,19 +96,24 @@ export class Panel {
     );
   }
 
-  /** Asks. @param {Question} asked */
-  pose({ kind, text, standing, choices }) {
+  /** Asks. @param {Question} asked @param {boolean} still whether nothing moves by itself */
+  pose(asked, still) {
+    const { kind, text, standing, choices } = asked;
     const say = this.#say;
-    const how = { place: say.answerPlace, instant: say.answerInstant, choice: say.answerChoice };
-    this.tell(text, how[kind], kind === "instant" ? ["start"] : []);
+    const slides = still && kind === "instant";
+    const instant = slides ? say.answerStill : say.answerInstant;
+    const how = { place: say.answerPlace, instant, choice: say.answerChoice };
+    this.tell(text, how[kind], kind === "instant" && !slides ? ["start"] : []);
     write(this.#standing, standing);
     this.#choices.show(text, choices);
-    if (kind === "choice") this.focus();
+    if (slides) this.#slider.show(asked);
+    if (slides || kind === "choice") this.focus();
   }
 
   /** Answers with what is chosen, if anything is. */
   choose() {
-    this.#choices.take();
+    if (this.#slider.node.hidden) this.#choices.take();
+    else this.#slider.take();
   }
 
   /** Waits for a press. */
@@ -108,12 +121,19 @@ export class Panel {
     this.#offer(["now"]);
   }
 
-  /** Says what an answer was worth. @param {Question} asked @param {Result} result @param {boolean} last */
-  answer({ text }, { points, reason, choice }, last) {
-    this.tell(text, "", ["next", "again"]);
+  /** Says what an answer was worth. @param {Question} asked @param {Result} result @param {boolean} last @param {string} again what shows more of it; empty: nothing does */
+  answer({ text }, { points, reason, choice, read }, last, again) {
+    this.tell(text, "", again ? ["next", "again"] : ["next"]);
     this.#choices.tell(choice);
     this.#reason.replaceChildren(make("strong", {}, this.#say.points({ points })), ` ${reason}`);
+    this.#told.hidden = read === undefined;
     write(this.#acts.next, last ? this.#say.seeSum : this.#say.nextQuestion);
+    write(this.#acts.again, again);
+  }
+
+  /** What happens in the picture. @param {string} text */
+  caption(text) {
+    write(this.#told, text);
   }
 
   /** The sum of a round. @param {string} sum @param {string} how @param {string} kept what is kept of it @param {readonly Act[]} acts */
@@ -134,8 +154,8 @@ export class Panel {
     write(this.#question, large);
     write(this.#how, small);
     this.#how.hidden = small === "";
-    for (const part of [this.#standing, this.#reason]) write(part, "");
-    this.#choices.node.hidden = true;
+    for (const part of [this.#standing, this.#reason, this.#told]) write(part, "");
+    for (const part of [this.#choices.node, this.#slider.node, this.#told]) part.hidden = true;
     this.#offer(acts);
   }
 
