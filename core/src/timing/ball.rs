@@ -118,10 +118,7 @@ impl<'a> Weaver<'a> {
         }
         let ran = self.open.get(to.index()).is_some_and(Option::is_some);
         self.close(to);
-        let mut next = After::one(catch.later(LAND)).and(stays);
-        if free {
-            next = next.and(there);
-        } else {
+        if !free {
             for from in there.iter() {
                 self.wait(from, catch, -EARLY, soft::FEET, Why::Receiver);
                 if ran && from.block != block {
@@ -129,6 +126,8 @@ impl<'a> Weaver<'a> {
                 }
             }
         }
+        // Whether or not the feet are there for the catch, the own way ends before the next one.
+        let next = After::one(catch.later(LAND)).and(stays).and(there);
         self.then(Some(to), next);
     }
 

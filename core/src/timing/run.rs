@@ -101,6 +101,11 @@ impl Run {
             let at = knot_at(*first);
             *first = Knot::Toward(at, entry.way);
             if shift > 0 {
+                // Who is there already comes back.
+                if knots.len() == 1 {
+                    knots.push(Knot::Smooth(at));
+                    bounds.iter_mut().for_each(|b| b.1 = 1);
+                }
                 knots.insert(1, Knot::Plant(at + entry.way * straight));
             }
         }
@@ -129,13 +134,15 @@ impl Run {
             };
             efforts.insert(0, braking);
         }
-        let law = if let Some(entry) = entry {
-            Law::build(&path, &efforts, limits, entry.speed, 0.0)
-        } else if legs.iter().any(|l| l.takes.is_some()) {
-            let takes: Vec<Option<f64>> = legs.iter().map(|l| l.takes).listed();
-            Law::build_taking(&path, &efforts, &takes, limits, 0.0, 0.0)
+        let speed = entry.map_or(0.0, |e| e.speed);
+        let law = if legs.iter().any(|l| l.takes.is_some()) {
+            let mut takes: Vec<Option<f64>> = legs.iter().map(|l| l.takes).listed();
+            if shift > 0 {
+                takes.insert(0, None);
+            }
+            Law::build_taking(&path, &efforts, &takes, limits, speed, 0.0)
         } else {
-            Law::build(&path, &efforts, limits, 0.0, 0.0)
+            Law::build(&path, &efforts, limits, speed, 0.0)
         };
         let mut out = Self {
             who,

@@ -84,10 +84,18 @@ impl Timeline {
         }
         let from = self.ball_height(joins, &out);
         let mut first = true;
-        for carry in &rest.carries {
+        for (i, carry) in rest.carries.iter().enumerate() {
             let (start, end) = ((carry.start + at).max(joins), carry.end + at);
             let same = dribbled && first && matches!(carry.how, How::Dribbled { .. });
             if end <= start + 1e-9 || same {
+                continue;
+            }
+            let next = rest.carries.get(i + 1);
+            let dribble = next.filter(|c| matches!(c.how, How::Dribbled { .. }));
+            let comes_down = dribble.is_some_and(|c| c.end + at - joins > 3.0 * TAKE_UP);
+            let held = matches!(carry.how, How::Held { .. });
+            if first && held && comes_down && end - start < TAKE_UP {
+                // What was caught high just now has no time to come down before that dribble.
                 continue;
             }
             if first && dribbled && start > joins + 1e-9 && !matches!(carry.how, How::Held { .. }) {
