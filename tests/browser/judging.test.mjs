@@ -7,7 +7,8 @@ import { TAG, audit, inBrowser, pixels, property, refined } from "./page.mjs";
 const demo = (name, attributes = "") =>
   `<backcut-set src="/web-demo/sets/${name}.json" ${attributes}></backcut-set>`;
 
-const { open } = inBrowser();
+const browser = inBrowser();
+const { open } = browser;
 
 /** Resolves once the set has been judged as its attributes ask. */
 const judged = (page) =>
@@ -129,6 +130,43 @@ test("notes are listed with cures, and each shows its instant", async (t) => {
   await page.getByText("the referee decides what is called").waitFor();
   await page.getByRole("button", { name: "Notes", exact: true }).click();
   assert.equal(await items.count(), 0);
+});
+
+test("a read that never comes up is noted once every defence was tried, with a flag", async (t) => {
+  const set = {
+    ...{ backcut: 1, title: "Never", court: "fiba" },
+    players: { 1: { at: "top", ball: true }, 2: { at: "left wing" } },
+    beats: [
+      {
+        actions: [
+          { id: "in", who: 1, do: "pass", to: 2 },
+          { who: 2, do: "shot" },
+        ],
+      },
+    ],
+    reads: [
+      {
+        ...{ title: "Wait", at: { id: "in", edge: "release" }, by: [2], if: { coverage: "ice" } },
+        beats: [{ actions: [{ who: 2, do: "hold" }] }],
+      },
+    ],
+  };
+  browser.server.answers["/never.json"] = { type: "application/json", body: JSON.stringify(set) };
+  const { page, problems } = await open(t, {
+    body: '<backcut-set src="/never.json" notes></backcut-set>',
+  });
+  const note = page.locator(".notes li", { hasText: "“Wait” never comes up" });
+  await note.waitFor();
+  const letter = await note.locator(".mark b").textContent();
+  assert.match(letter, /^[a-z]$/);
+  assert.deepEqual(
+    (await property(page, "findings")).map((found) => [found.code, found.letter]).at(0),
+    ["read-never", letter],
+  );
+  // The line of the read says nothing of it: there it is made.
+  await page.evaluate(() => (document.querySelector("backcut-set").read = "1"));
+  await note.waitFor({ state: "detached" });
+  assert.deepEqual(problems, []);
 });
 
 test("what the defence shows is noted too, and goes with it", async (t) => {

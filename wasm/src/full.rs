@@ -4,6 +4,7 @@
 
 use crate::fault::{set, thrown, unknown};
 use crate::play::Play;
+use crate::tried::Tried;
 use alloc::borrow::ToOwned;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -148,7 +149,8 @@ impl Play {
         judged.flags = Flag::of(&judged.findings);
     }
 
-    /// Looks a little further for cures; whether there is more to try.
+    /// Looks a little further for cures, then tries the reads of a set as it is drawn against each
+    /// coverage; whether there is more to do.
     #[wasm_bindgen(js_name = cureOn)]
     pub fn cure_on(&mut self) -> bool {
         let settings = Settings::default();
@@ -157,9 +159,16 @@ impl Play {
             let search = search.as_mut();
             search.is_some_and(|search| self.core.cure_on(search, &settings))
         };
-        let more = judged.on && (on(&mut judged.own) || on(&mut judged.against));
+        let cures = judged.on && (on(&mut judged.own) || on(&mut judged.against));
+        let drawn = judged.on && self.main.is_none();
+        let mut reads = || {
+            let tried = &mut judged.tried;
+            drawn && tried.get_or_insert_with(|| Tried::of(&self.core)).go_on()
+        };
+        let more = cures || reads();
         if !more {
             judged.gather();
+            judged.flags = Flag::of(&judged.findings);
         }
         more
     }

@@ -11,6 +11,7 @@ pub(crate) use full::Judged;
 mod full {
     use super::{Verdict, View};
     use crate::quiz::Quiz;
+    use crate::tried::Tried;
     use alloc::vec::Vec;
     use backcut::defence::Defence;
     use backcut::findings::{Finding, Search, together};
@@ -31,6 +32,8 @@ mod full {
         /// What is found whoever defends, and what the defence on the floor shows.
         pub(crate) own: Option<Search>,
         pub(crate) against: Option<Search>,
+        /// What is found of the reads of a set as it is drawn, whoever defends.
+        pub(crate) tried: Option<Tried>,
         pub(crate) findings: Vec<Finding>,
         pub(crate) flags: Vec<Flag>,
         /// What is asked.
@@ -59,7 +62,10 @@ mod full {
                 let search = search.as_ref().filter(|_| self.on);
                 search.map_or_else(Vec::new, |s| s.found().to_vec())
             };
-            self.findings = together(found(&self.own), found(&self.against));
+            let sets = together(found(&self.own), found(&self.against));
+            let tried = self.tried.as_ref().filter(|_| self.on);
+            let reads = tried.map_or_else(Vec::new, |t| t.found.clone());
+            self.findings = together(sets, reads);
         }
 
         /// What the court shows while something is asked.

@@ -31,6 +31,8 @@ mod roles;
 #[cfg(target_arch = "wasm32")]
 mod runtime;
 #[cfg(feature = "full")]
+mod tried;
+#[cfg(feature = "full")]
 mod voice;
 #[cfg(feature = "full")]
 mod walk;

@@ -46,7 +46,7 @@ export class Notes {
     this.#play = play;
     const found = play?.findings ?? [];
     this.#show(found);
-    if (play && found.length > 0) this.#cure(play);
+    if (play && this.#host.notes) this.#cure(play);
   }
 
   /** @param {State} state */
@@ -71,7 +71,7 @@ export class Notes {
     this.#list.replaceChildren(...found.map((finding) => this.#item(finding)));
   }
 
-  /** Lets cures be looked for in slices, so that nothing stutters; shows them once all are there. @param {FullPlay} play */
+  /** Lets cures be looked for, and reads be tried, in slices, so that nothing stutters; shows them once all are there. @param {FullPlay} play */
   async #cure(play) {
     if (this.#curing === play) return;
     this.#curing = play;
@@ -86,7 +86,12 @@ export class Notes {
       });
     }
     if (this.#curing === play) this.#curing = undefined;
-    if (this.#play === play) this.#show(play.findings);
+    if (this.#play !== play) return;
+    const before = this.#found;
+    this.#show(play.findings);
+    // Reads have flags as well, and letters follow the time.
+    if (this.#found !== before) this.#ask.layout();
+    this.#none.hidden = !this.#host.notes || this.#found > 0;
   }
 
   /** @param {Finding} finding */
