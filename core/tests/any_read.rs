@@ -196,8 +196,8 @@ fn prop_any_branch_keeps_the_rules_of_motion() {
         }
     }
     assert!(branched > count(), "{branched} branches");
-    // In 6,000 sets it is 7 of 12,196: mostly a ball that is handed to somebody who runs past too early
-    // and leaps by a tenth of a metre. The usual run has none.
+    // In 6,000 sets it is 7 of 12,196: a ball that leaps by 0.1 to 0.4 m, somebody who is moved a
+    // little. The usual run has none.
     let most = branched as usize / 1500;
     assert!(
         lost.len() <= most,
