@@ -70,6 +70,12 @@ const TABLE: &[(&str, &str, &str)] = &[
     ("breakwater", "blitz", DRAWN),
     ("breakwater", "weak-side-tag", "They tag 5"),
     ("paper-boats", "chase", DRAWN),
+    ("tidepool", "chase", DRAWN),
+    ("tidepool", "under", "X2 waits on the low side"),
+    ("tidepool", "through", "X2 waits on the low side"),
+    ("tidepool", "top-lock", DRAWN),
+    ("tidepool", "switch", DRAWN),
+    ("tidepool", "show", DRAWN),
 ];
 
 #[test]
