@@ -81,9 +81,9 @@ const MODES = {
     panel: ".loop",
     async go(page) {
       await seek(page, 4);
-      await press(page, "Loop from here");
+      await press(page, "Start here");
       await seek(page, 7);
-      await press(page, "Loop to here");
+      await press(page, "End here");
       await seek(page, 5.5);
     },
   },

@@ -156,9 +156,9 @@ test("both ends of a stretch are set from where the reader is, by handle and by 
   const at = (time) =>
     page.evaluate((to) => (document.querySelector("backcut-set").currentTime = to), time);
   await at(4);
-  await button(page, "Loop to here").click();
+  await button(page, "End here").click();
   await at(1);
-  await button(page, "Loop from here").click();
+  await button(page, "Start here").click();
   assert.deepEqual(await ends(), ["1.0", "4.0"]);
   await page.getByRole("slider", { name: "Start of the loop" }).press("ArrowRight");
   await page.getByRole("slider", { name: "End of the loop" }).press("ArrowLeft");

@@ -1,7 +1,7 @@
 /** What is done when a reader asks for it, by button, key or pointer. */
 
 import { isInSpanish } from "./around.js";
-import { FRAME, SPEEDS } from "./names.js";
+import { FRAME } from "./names.js";
 import { importSpanish } from "./source.js";
 import { english, learn } from "./words.js";
 
@@ -23,11 +23,9 @@ import { english, learn } from "./words.js";
  * @property {(say: Say) => void} revoice makes what is seen anew in these words
  * @property {() => void} toggle plays or pauses
  * @property {(time: number) => void} seek
- * @property {(seconds: number) => void} move
  * @property {(by: number) => void} beat
  * @property {(by: number) => void} frame
  * @property {(rate: number) => void} rate
- * @property {(by: number) => void} pace to the next faster or slower speed
  * @property {(mask: number) => void} follow bit 0 is player 1: these too, or no longer; 0: all
  * @property {() => void} fullScreen
  * @property {() => void} fold
@@ -83,7 +81,6 @@ export function commandsOf(
     },
     toggle: () => (player.paused ? element.play().catch(() => {}) : player.pause()),
     seek: (time) => player.ready && player.seek(Math.min(time, player.duration)),
-    move: (seconds) => player.ready && player.seek(player.time + seconds),
     beat: (by) => {
       if (!player.ready) return;
       player.step(by);
@@ -96,10 +93,6 @@ export function commandsOf(
     },
     rate: (rate) => {
       player.rate = rate;
-    },
-    pace: (by) => {
-      const at = SPEEDS.findIndex((rate) => rate === player.rate);
-      player.rate = SPEEDS[at + by] ?? player.rate;
     },
     follow: (mask) => {
       reader().follow = mask && reader().follow ^ mask;

@@ -6,7 +6,8 @@ import { commandsOf } from "./commands.js";
 import { SetError } from "./fault.js";
 import { Frames } from "./frames.js";
 import { whenIdle, withResolvers } from "./later.js";
-import { loadFull, loadLate, loadModule } from "./load.js";
+import { loadFull, loadLate } from "./load.js";
+import { loadSet } from "./loading.js";
 import { run, stop, unwatch, watch } from "./loop.js";
 import { maskOf } from "./mask.js";
 import { ATTRIBUTE, EVENT } from "./names.js";
@@ -14,7 +15,6 @@ import { Opened } from "./opened.js";
 import { Player } from "./player.js";
 import { Reader } from "./reader.js";
 import { Reflected } from "./reflected.js";
-import { fileOf } from "./setfile.js";
 import { listen } from "./surroundings.js";
 import { styles } from "./styles.js";
 import { isTold } from "./told.js";
@@ -25,8 +25,6 @@ import { isTold } from "./told.js";
 /** @import { FrameCallback } from "./frames.js" */
 /** @import { Listener } from "./surroundings.js" */
 
-/** So long nothing is said about a set that is on its way, milliseconds. */
-const PATIENCE_MS = 400;
 /** So long what was taken out of the page may come back without loading anew, milliseconds. */
 const GRACE_MS = 50;
 
@@ -65,7 +63,7 @@ export class BackcutSet extends Reflected {
   #opened = new Opened();
   #error = /** @type {SetError | null} */ (null);
   #ready = withResolvers();
-  /** Ends the load that is under way. */
+  /** Ends the last load, if that is still under way. */
   #loading = /** @type {AbortController | undefined} */ (undefined);
   /** Ends what listens to the page. */
   #listening = /** @type {AbortController | undefined} */ (undefined);
@@ -302,36 +300,21 @@ export class BackcutSet extends Reflected {
     if (this.#listening && this.isConnected && due) this.#load();
   }
 
-  async #load() {
+  #load() {
     if (this.#error) {
       this.#error = null;
       this.#ready = withResolvers();
     }
     this.#loading?.abort();
-    const loading = (this.#loading = new AbortController());
-    const { signal } = loading;
-    const patience = setTimeout(() => this.#reader.wait(), PATIENCE_MS);
-    signal.addEventListener("abort", () => clearTimeout(patience));
-    try {
-      // Both at once: on a phone each wait for the other would be a round trip.
-      // Kept even where no file comes: it paints the empty court.
-      const first = loadModule().then((module) => (this.#opened.module ??= module));
-      const [module, bytes] = await Promise.all([first, fileOf(this, this.src, signal)]);
-      if (signal.aborted) return;
-      try {
-        this.#open(module, bytes);
-      } catch (reason) {
-        // The first module refuses without a word; the full one says why.
-        if (reason !== undefined) throw reason;
-        const full = await loadFull();
-        if (!signal.aborted) this.#open(full, bytes);
-      }
-    } catch (reason) {
-      if (!signal.aborted) this.#fail(reason);
-    } finally {
-      clearTimeout(patience);
-      if (this.#loading === loading) this.#loading = undefined;
-    }
+    this.#loading = new AbortController();
+    loadSet(
+      this,
+      this.#loading.signal,
+      () => this.#reader.wait(),
+      (module) => (this.#opened.module ??= module),
+      (module, bytes) => this.#open(module, bytes),
+      (reason) => this.#fail(reason),
+    );
   }
 
   /** @param {Module} module @param {Uint8Array} bytes */

@@ -91,13 +91,14 @@ td small { color: var(--_soft); }
 .reader { text-transform: none; text-indent: 0; text-shadow: none; white-space: normal; }
 
 /* Words in the page's script, whatever way the page runs; time always runs to the right. */
-.reader :is(h2, h3, p, dd, li, td, th, summary, button, label, .count, .about > span) { unicode-bidi: plaintext; }
+.reader :is(h2, h3, h4, p, dd, li, td, th, summary, button, label, .count, .about > span) { unicode-bidi: plaintext; }
 .stepper { direction: ltr; }
 
 .keys { inline-size: min(440px, 100vw - 32px); max-block-size: calc(100vh - 32px); overflow: auto; padding: 12px 20px; color: inherit; background: var(--_paper); border: 1px solid var(--_line); overscroll-behavior: contain; }
 .keys::backdrop { background: rgb(0 0 0 / .45); }
 .keys .line { justify-content: space-between; }
 .keys dl { margin: 8px 0; }
+.keys h4 { margin: 16px 0 0; }
 .keys dl div { display: grid; grid-template-columns: 2fr 3fr; gap: 10px; padding-block: 4px; border-block-start: 1px solid var(--_rule); }
 .keys dd { margin: 0; }
 kbd { font: inherit; font-weight: 700; padding-inline: 5px; border: 1px solid var(--_line); }

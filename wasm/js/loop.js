@@ -3,8 +3,8 @@
  * what is seen, one of sizes. While nothing plays, no frame is asked for.
  */
 
-/** The longest step of a clock, seconds: after a stall a set goes on, it does not jump. */
-const LONGEST_STEP = 0.1;
+import { LONGEST_STEP } from "./names.js";
+
 /** How near to the window a set is drawn already, so that it is there when it scrolls in. */
 const NEAR = "50% 0px";
 /** From this share on, a set is seen well enough to start by itself. */

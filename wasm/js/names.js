@@ -88,6 +88,9 @@ export const SPEEDS = /** @type {const} */ ([0.25, 0.5, 1]);
 /** What leaves the line to the defence, in the attribute `read`. */
 export const DEFENDED = "defended";
 
+/** The longest step of a clock, seconds: after a stall a set goes on, it does not jump. */
+export const LONGEST_STEP = 0.1;
+
 /** One film frame, seconds. */
 export const FRAME = 1 / 30;
 

@@ -75,8 +75,13 @@ export function show(element, { from, until, beat, read, follow, coverage, speed
   if (!still) element.play().catch(() => {});
 }
 
-/** What ends the range that an element plays. @type {WeakMap<BackcutSet, AbortController>} */
-const ranges = new WeakMap();
+/**
+ * What ends the range that an element plays. Kept with the element: each published module that plays
+ * one has this source for itself, and they need know of each other's.
+ */
+const RANGE = Symbol.for("backcut range");
+
+/** @typedef {BackcutSet & { [RANGE]?: AbortController }} Ranged */
 
 /** Once another line is there: it has beats and a length of its own. @param {BackcutSet} element @param {number} [from] @param {number} [beat] */
 function placeAnew(element, from, beat) {
@@ -87,15 +92,15 @@ function placeAnew(element, from, beat) {
   element.addEventListener("loadedmetadata", place, { once: true });
 }
 
-/** Lets it play on beyond its range. @param {BackcutSet} element */
+/** Lets it play on beyond its range. @param {Ranged} element */
 export function leaveRange(element) {
-  ranges.get(element)?.abort();
+  element[RANGE]?.abort();
 }
 
 /**
- * Has it stand at `until` when it gets there, once; or begin the range again each time.
+ * Has it stand at `until` when it gets there, once; or, as long as it plays, never leave the range.
  *
- * @param {BackcutSet} element
+ * @param {Ranged} element
  * @param {number} from seconds
  * @param {number} until seconds
  * @param {boolean} again
@@ -103,21 +108,22 @@ export function leaveRange(element) {
 export function keepTo(element, from, until, again) {
   leaveRange(element);
   const range = new AbortController();
-  ranges.set(element, range);
+  element[RANGE] = range;
   let asked = 0;
   const watch = () => {
     if (range.signal.aborted || element.paused) return;
     // One that waits since it was paused would go on too.
     element.cancelVideoFrameCallback(asked);
-    if (element.currentTime >= until) {
-      if (!again) {
-        range.abort();
-        element.pause();
-        element.currentTime = until;
-        return;
-      }
-      element.currentTime = from;
+    const { currentTime, duration } = element;
+    if (!again && currentTime >= until) {
+      range.abort();
+      element.pause();
+      element.currentTime = until;
+      return;
     }
+    // Before it is, too, what the page has start again at its end.
+    const before = currentTime < from && from < duration;
+    if (again && (currentTime >= until || before)) element.currentTime = from;
     asked = element.requestVideoFrameCallback(watch);
   };
   element.addEventListener("play", watch, range);

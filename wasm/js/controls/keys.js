@@ -1,10 +1,11 @@
 /** The list of keys, and the switch that turns those off that are typed by mistake. */
 
 import { button, make } from "../build.js";
-import { KEYS, NO_CHARACTERS, acts, onKey } from "../keys.js";
+import { HANDLE_STEP, KEYS, MODE_KEYS, NO_CHARACTERS, acts, onKey } from "../keys.js";
 import { ATTRIBUTE } from "../names.js";
 
-/** @import { Asked } from "../keys.js" */
+/** @import { BackcutSet } from "../element.js" */
+/** @import { Asked, ModeAct } from "../keys.js" */
 /** @import { Commands } from "../reader.js" */
 /** @import { Say } from "../../pkg/words/say.js" */
 
@@ -23,6 +24,30 @@ const does = (say) =>
     help: [say.thisList],
   });
 
+/** The same of the modes, with their names. @param {Say} say */
+const doesIn = (say) =>
+  /** @satisfies {{ [mode in keyof typeof MODE_KEYS]: { title: string, does: Record<ModeAct<mode>, string> } }} */ ({
+    walk: {
+      title: say.walkThrough,
+      does: { goOn: say.goOn, goBack: say.toLastStop, leave: say.leaveWalk },
+    },
+    loop: {
+      title: say.loop,
+      does: {
+        start: say.loopFrom,
+        end: say.loopTo,
+        earlier: say.handleEarlier({ by: HANDLE_STEP }),
+        later: say.handleLater({ by: HANDLE_STEP }),
+        earliest: say.handleEarliest,
+        latest: say.handleLatest,
+      },
+    },
+    quiz: {
+      title: say.quiz,
+      does: { press: say.pressOrAnswer, move: say.moveCross, stride: say.moveCrossFar },
+    },
+  });
+
 /** What is written on a key. @param {Say} say @returns {Record<string, string>} */
 const caps = (say) => ({
   " ": say.spaceKey,
@@ -34,47 +59,70 @@ const caps = (say) => ({
   PageDown: say.pageDownKey,
   Home: say.homeKey,
   End: say.endKey,
+  Enter: say.enterKey,
+  Escape: say.escapeKey,
+  Shift: say.shiftKey,
 });
 
 /**
- * Which keys act in `host` and what they do, in the order of reading.
+ * Keys that do the same; `Shift` and the key that is pressed with it are two of one entry.
+ *
+ * @typedef {{ caps: string[][], does: string }} Row
+ */
+
+/**
+ * Which keys act in `host` and what they do, in the order of reading: the reader's, and those that
+ * a mode has besides.
  *
  * @param {Element} host
  * @param {Say} say
- * @returns {{ caps: string[], does: string }[]}
+ * @returns {{ title: string | undefined, rows: Row[] }[]}
  */
 export function listed(host, say) {
   const told = does(say);
   const order = Object.keys(told);
+  const own = Object.entries(KEYS).map(([key, [name, by = 0, inStrip]]) => {
+    const [less = "", more = less] = told[name];
+    const inStripOnly = by > 0 ? say.secondOnInStrip : say.secondBackInStrip;
+    return {
+      key,
+      does: inStrip ? inStripOnly : by > 0 ? more : less,
+      at: order.indexOf(name),
+    };
+  });
+  own.sort((a, b) => a.at - b.at);
   const written = caps(say);
-  const rows = Object.entries(KEYS)
-    .filter(([key]) => acts(key, host))
-    .map(([key, [name, by = 0, inStrip]]) => {
-      const [less = "", more = less] = told[name];
-      const inStripOnly = by > 0 ? say.secondOnInStrip : say.secondBackInStrip;
-      return {
-        cap: written[key] ?? key.toUpperCase(),
-        does: inStrip ? inStripOnly : by > 0 ? more : less,
-        at: order.indexOf(name),
-      };
-    })
-    .sort((a, b) => a.at - b.at);
-  const out = /** @type {Map<string, string[]>} */ (new Map());
-  for (const { cap, does } of rows) out.set(does, [...(out.get(does) ?? []), cap]);
-  return [...out].map(([does, caps]) => ({ caps, does }));
+  const rows = (/** @type {readonly { key: string, does: string }[]} */ all) => {
+    const out = /** @type {Map<string, string[][]>} */ (new Map());
+    for (const { key, does } of all) {
+      if (!acts(key, host)) continue;
+      const cap = key.split("+").map((part) => written[part] ?? part.toUpperCase());
+      out.set(does, [...(out.get(does) ?? []), cap]);
+    }
+    return [...out].map(([does, caps]) => ({ caps, does }));
+  };
+  const toldIn = /** @type {Record<string, { title: string, does: Record<string, string> }>} */ (
+    doesIn(say)
+  );
+  const modes = Object.entries(MODE_KEYS).map(([mode, keys]) => {
+    const { title, does = {} } = toldIn[mode] ?? {};
+    const all = Object.entries(keys).map(([key, name]) => ({ key, does: does[name] ?? "" }));
+    return { title, rows: rows(all) };
+  });
+  return [{ title: undefined, rows: rows(own) }, ...modes];
 }
 
 export class Keys {
   #host;
   #say;
-  #list = make("dl", {});
+  #list = make("div");
   #characters = make("input", { type: "checkbox" });
   node;
   /** Buttons that open it, in a wide and in a narrow reader. */
   wide;
   narrow;
 
-  /** @param {Element} host @param {Commands} ask */
+  /** @param {BackcutSet} host @param {Commands} ask */
   constructor(host, ask) {
     const { say } = ask;
     this.#host = host;
@@ -116,10 +164,16 @@ export class Keys {
 
   #show() {
     this.#characters.checked = this.#host.getAttribute(ATTRIBUTE.keys) !== NO_CHARACTERS;
-    const rows = listed(this.#host, this.#say).map(({ caps, does }) => {
-      const keys = caps.flatMap((cap) => [" ", make("kbd", {}, cap)]);
-      return make("div", {}, make("dt", {}, ...keys), make("dd", {}, does));
+    const groups = listed(this.#host, this.#say).flatMap(({ title, rows }) => {
+      const list = make("dl", {}, ...rows.map(shown));
+      return title ? [make("h4", {}, title), list] : [list];
     });
-    this.#list.replaceChildren(...rows);
+    this.#list.replaceChildren(...groups);
   }
+}
+
+/** @param {Row} row */
+function shown({ caps, does }) {
+  const keys = caps.flatMap((cap) => cap.flatMap((part) => [" ", make("kbd", {}, part)]));
+  return make("div", {}, make("dt", {}, ...keys), make("dd", {}, does));
 }

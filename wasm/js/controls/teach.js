@@ -72,6 +72,9 @@ export class Teach {
   #on = new Set();
   /** By name: a cell in a wide reader, a word in a narrow one. @type {Map<string, HTMLButtonElement[]>} */
   #openers = new Map();
+  /** Whether slow stretches are shown slowly, and the words that turn it on and off. */
+  #slowly = true;
+  #slow;
   #nothing = make("p", { role: "alert", hidden: "" });
   #row = make("div", { class: "row teach wide-only", role: "group" });
   #panels = make("div", { class: "teaching" }, this.#nothing);
@@ -86,25 +89,44 @@ export class Teach {
     this.#nothing.append(say.teachingFailed);
     this.#row.setAttribute("aria-label", say.teach);
     for (const { name, word } of MODES) {
-      const opener = (/** @type {string} */ look) =>
-        button(
-          { class: look, "data-word": word(say), "aria-pressed": "false" },
-          () => this.#toggle(name),
-          word(say),
-        );
-      const [cell, narrow] = [opener("cell word wide-only"), opener("word narrow-only")];
-      this.#openers.set(name, [cell, narrow]);
-      this.#row.append(cell);
-      this.nodes.words.push(narrow);
+      this.#openers.set(
+        name,
+        this.#words(word(say), () => this.#toggle(name)),
+      );
     }
+    this.#slow = this.#words(say.slowStretches, () => {
+      this.#slowly = !this.#slowly;
+      this.#pace();
+    });
+    this.#pace();
+  }
+
+  /** A word for a wide and one for a narrow reader. @param {string} word @param {() => void} act */
+  #words(word, act) {
+    const one = (/** @type {string} */ look) =>
+      button({ class: look, "data-word": word, "aria-pressed": "false" }, act, word);
+    const [cell, narrow] = [one("cell word wide-only"), one("word narrow-only")];
+    this.#row.append(cell);
+    this.nodes.words.push(narrow);
+    return [cell, narrow];
   }
 
   /** @param {FullPlay | undefined} play another set or line, or none that can be taught */
   take(play) {
     if (play === this.#play) return;
     this.#play = play;
-    this.#ask.stretch(paceOf(play?.slow));
+    this.#pace();
     for (const mode of this.#made.values()) mode.take(play);
+  }
+
+  /** Has it play as the set has it shown, where that is wanted. */
+  #pace() {
+    const slow = this.#play?.slow;
+    for (const word of this.#slow) {
+      word.hidden = !slow?.length;
+      word.setAttribute("aria-pressed", String(this.#slowly));
+    }
+    this.#ask.stretch(paceOf(this.#slowly ? slow : undefined));
   }
 
   /** Ends what is on, for good. */

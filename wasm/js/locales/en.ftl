@@ -117,6 +117,16 @@ page-up-key = Page Up
 page-down-key = Page Down
 home-key = Home
 end-key = End
+enter-key = Enter
+escape-key = Esc
+shift-key = Shift
+handle-earlier = Handle { NUMBER($by, minimumFractionDigits: 1, maximumFractionDigits: 1) } s earlier
+handle-later = Handle { NUMBER($by, minimumFractionDigits: 1, maximumFractionDigits: 1) } s later
+handle-earliest = Handle to the start
+handle-latest = Handle to the end
+press-or-answer = Now, or answer
+move-cross = Move the cross, or the instant
+move-cross-far = Move the cross 1 m
 
 ## Sharing
 
@@ -242,12 +252,15 @@ slow-stretches = Slow stretches
 stop-of = { $n } of { $all }
 walked-through = That was all of it.
 loop = Loop
-loop-from = Loop from here
-loop-to = Loop to here
+loop-from = Start here
+loop-to = End here
 loop-beat = This beat
 loop-clear = Clear
 loop-starts = Start of the loop
 loop-ends = End of the loop
 looped = Over and over from { NUMBER($from, minimumFractionDigits: 1, maximumFractionDigits: 1) } to { NUMBER($to, minimumFractionDigits: 1, maximumFractionDigits: 1) } seconds.
+# Where nothing moves by itself: frames, and the button below, go on from the end to the start.
+stepped-round = Steps go round from { NUMBER($from, minimumFractionDigits: 1, maximumFractionDigits: 1) } to { NUMBER($to, minimumFractionDigits: 1, maximumFractionDigits: 1) } seconds.
+picture-on = Half a second on
 nothing-looped = Nothing is looped.
 at-seconds = { NUMBER($t, minimumFractionDigits: 1, maximumFractionDigits: 1) } seconds

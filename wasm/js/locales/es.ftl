@@ -117,6 +117,16 @@ page-up-key = Re Pág
 page-down-key = Av Pág
 home-key = Inicio
 end-key = Fin
+enter-key = Intro
+escape-key = Esc
+shift-key = Mayús
+handle-earlier = Tirador { NUMBER($by, minimumFractionDigits: 1, maximumFractionDigits: 1) }{"\u00A0"}s antes
+handle-later = Tirador { NUMBER($by, minimumFractionDigits: 1, maximumFractionDigits: 1) }{"\u00A0"}s después
+handle-earliest = Tirador al principio
+handle-latest = Tirador al final
+press-or-answer = Ahora, o responder
+move-cross = Mover la cruz, o el instante
+move-cross-far = Mover la cruz 1 m
 
 ## Sharing
 
@@ -240,12 +250,14 @@ slow-stretches = Tramos lentos
 stop-of = { $n } de { $all }
 walked-through = Eso es todo.
 loop = Bucle
-loop-from = Bucle desde aquí
-loop-to = Bucle hasta aquí
+loop-from = Empieza aquí
+loop-to = Acaba aquí
 loop-beat = Esta fase
 loop-clear = Quitar
 loop-starts = Inicio del bucle
 loop-ends = Fin del bucle
 looped = Una y otra vez de { NUMBER($from, minimumFractionDigits: 1, maximumFractionDigits: 1) } a { NUMBER($to, minimumFractionDigits: 1, maximumFractionDigits: 1) } segundos.
+stepped-round = Los pasos dan la vuelta de { NUMBER($from, minimumFractionDigits: 1, maximumFractionDigits: 1) } a { NUMBER($to, minimumFractionDigits: 1, maximumFractionDigits: 1) } segundos.
+picture-on = Medio segundo adelante
 nothing-looped = No se repite nada.
 at-seconds = { NUMBER($t, minimumFractionDigits: 1, maximumFractionDigits: 1) } segundos

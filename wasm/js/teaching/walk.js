@@ -4,63 +4,70 @@
  */
 
 import { button, make, write } from "../build.js";
-import { paceOf } from "../slow.js";
+import { actOf, pressed } from "../keys.js";
+import { LONGEST_STEP } from "../names.js";
 
 /** @import { BackcutSet } from "../element.js" */
+/** @import { ModeAct } from "../keys.js" */
 /** @import { FullPlay, Stop } from "../load.js" */
 /** @import { Commands, State } from "../reader.js" */
 
 /** Nearer than this, two instants are one, seconds. */
 const SAME = 0.001;
 /** What has its own use for Enter. */
-const KEEPS = "button,summary,a,input,textarea,select";
+const ENTERED = "button,summary,a";
 
 export class Walk {
   #host;
   #ask;
-  #leave;
   #play = /** @type {FullPlay | undefined} */ (undefined);
   #stops = /** @type {readonly Stop[]} */ ([]);
   /** Ends what it listens to; there while it is on. */
   #listening = /** @type {AbortController | undefined} */ (undefined);
+  /** The stop that it plays to, one more than there are for the end; none where it stands. */
+  #to = /** @type {number | undefined} */ (undefined);
+  /** The picture after which it looks whether it is there. */
+  #asked = 0;
   /** Where the ghosts stand, seconds. */
   #ghosts = /** @type {number | undefined} */ (undefined);
+  /** Whether nothing moves by itself. */
   #stepwise = false;
-  #asked = 0;
   #why = make("p", { class: "why", role: "status" });
   #count = make("span", { class: "count" });
   #on;
   #back;
-  #slow;
+  /** What keys ask for. @type {Record<ModeAct<"walk">, () => void>} */
+  #acts;
   node;
 
-  /** @param {BackcutSet} host @param {Commands} ask @param {() => void} leave */
+  /** @param {BackcutSet} host @param {Commands} ask @param {() => void} leave ends it */
   constructor(host, ask, leave) {
     this.#host = host;
     this.#ask = ask;
-    this.#leave = leave;
     const { say } = ask;
     const cell = (/** @type {string} */ word, /** @type {() => void} */ act) =>
       button({ class: "cell word", "data-word": word }, act, word);
-    this.#on = button({ class: "play" }, () => this.#goOn(), say.goOn);
-    this.#back = cell(say.toLastStop, () => this.#goBack());
-    this.#slow = cell(say.slowStretches, () => this.#pace());
-    const out = cell(say.leaveWalk, leave);
+    this.#acts = { goOn: () => this.#goOn(), goBack: () => this.#goBack(), leave };
+    this.#on = button({ class: "play" }, this.#acts.goOn, say.goOn);
+    this.#back = cell(say.toLastStop, this.#acts.goBack);
     this.node = make(
       "div",
       { class: "walk", role: "group", "aria-label": say.walkThrough, hidden: "" },
       this.#why,
-      make("div", { class: "row" }, this.#on, this.#back, this.#count, this.#slow, out),
+      make(
+        "div",
+        { class: "row" },
+        ...[this.#on, this.#back, this.#count, cell(say.leaveWalk, leave)],
+      ),
     );
   }
 
-  /** @param {FullPlay | undefined} play */
+  /** @param {FullPlay | undefined} play another set or line, or none */
   take(play) {
+    this.#rest();
     this.#play = play;
     this.#stops = play?.stops ?? [];
     this.#ghosts = undefined;
-    this.#slow.hidden = !play?.slowed;
-    this.#slow.setAttribute("aria-pressed", "true");
     if (this.#listening && play) this.#stand(Math.max(0, this.#last(SAME)));
   }
 
@@ -70,20 +77,29 @@ export class Walk {
     this.#ask.toggle = () => (this.#host.paused ? this.#goOn() : this.#host.pause());
     signal.addEventListener("abort", () => (this.#ask.toggle = toggle));
     const root = this.#host.shadowRoot;
-    root?.addEventListener("keydown", (event) => this.#onKey(event), { signal, capture: true });
+    root?.addEventListener("keydown", (event) => this.#onKey(event), { signal });
     const court = root?.querySelector(".court");
     court?.addEventListener("click", (event) => this.#onTap(event), { signal });
-    this.#host.addEventListener("ended", () => this.#say(), { signal });
-    this.#stand(this.#host.ended ? 0 : Math.max(0, this.#last(SAME)));
+    const stood = () => {
+      this.#rest();
+      this.#say();
+    };
+    // On the way somebody may go elsewhere.
+    const aim = () => {
+      if (this.#to !== undefined) this.#to = this.#last(SAME) + 1;
+    };
+    this.#host.addEventListener("pause", stood, { signal });
+    this.#host.addEventListener("seeking", aim, { signal });
+    this.#stand(this.#over ? 0 : Math.max(0, this.#last(SAME)));
     this.#on.focus({ preventScroll: true });
   }
 
   end() {
     this.#listening?.abort();
     this.#listening = undefined;
-    this.#host.cancelVideoFrameCallback(this.#asked);
+    this.#rest();
     this.#haunt(undefined);
-    this.#host.currentTime += 0;
+    this.#paint();
   }
 
   /** @param {State} state */
@@ -95,7 +111,7 @@ export class Walk {
   instant({ paused }) {
     if (!paused || !this.#listening) return;
     // What is painted by now has the old ghosts.
-    if (this.#haunt(this.#next()?.t)) this.#host.currentTime += 0;
+    if (this.#haunt(this.#timeOf(this.#last(SAME) + 1))) this.#paint();
     this.#say();
   }
 
@@ -104,51 +120,69 @@ export class Walk {
     return this.#stops.findLastIndex(({ t }) => t <= this.#host.currentTime + more);
   }
 
-  #next() {
-    return this.#stops[this.#last(SAME) + 1] ?? { t: this.#host.duration };
+  /** When a stop is; the end for one that is not there. @param {number} stop */
+  #timeOf(stop) {
+    return this.#stops[stop]?.t ?? this.#host.duration;
   }
 
-  /** @param {number} stop */
+  /** Whether nothing comes any more. */
+  get #over() {
+    return this.#host.currentTime >= this.#host.duration;
+  }
+
+  /** Stands at a stop; at the end for one that is not there. @param {number} stop */
   #stand(stop) {
-    const { t } = this.#stops[stop] ?? { t: 0 };
-    this.#host.cancelVideoFrameCallback(this.#asked);
+    this.#rest();
     this.#host.pause();
-    this.#haunt(this.#stops[stop + 1]?.t ?? this.#host.duration);
-    this.#host.currentTime = t;
+    this.#haunt(this.#timeOf(stop + 1));
+    // Of a set that is about to be shown nobody knows the end yet.
+    this.#host.currentTime = this.#timeOf(stop) || 0;
     this.#say();
   }
 
   /** Plays to the next stop; who asks again on the way is there at once. */
   #goOn() {
-    if (this.#host.ended) return this.#stand(0);
+    if (this.#over) return this.#stand(0);
     const next = this.#last(SAME) + 1;
-    const until = this.#stops[next]?.t;
-    if (this.#stepwise || !this.#host.paused) {
-      if (until !== undefined) return this.#stand(next);
-      this.#host.currentTime = this.#host.duration;
-      this.#host.pause();
-      return this.#say();
-    }
-    this.#haunt(until ?? this.#host.duration);
+    if (this.#stepwise || !this.#host.paused) return this.#stand(next);
+    this.#to = next;
+    this.#haunt(this.#timeOf(next));
     write(this.#why, "");
     this.#host.play().catch(() => {});
-    const watch = () => {
-      if (until !== undefined && this.#host.currentTime >= until) this.#stand(next);
-      else this.#asked = this.#host.requestVideoFrameCallback(watch);
-    };
-    watch();
+    this.#watch();
   }
 
   #goBack() {
     this.#stand(Math.max(0, this.#last(-SAME)));
   }
 
-  /** @param {number | undefined} until */
+  /** Looks after each picture whether it is there. */
+  #watch() {
+    if (this.#to === undefined) return;
+    const { currentTime, loop, playbackRate } = this.#host;
+    // Where the page has the set start again at its end, it would never be seen there.
+    const before = loop && this.#to === this.#stops.length ? LONGEST_STEP * playbackRate : 0;
+    if (currentTime >= this.#timeOf(this.#to) - before) return this.#stand(this.#to);
+    this.#asked = this.#host.requestVideoFrameCallback(() => this.#watch());
+  }
+
+  /** It plays to no stop any more. */
+  #rest() {
+    this.#to = undefined;
+    this.#host.cancelVideoFrameCallback(this.#asked);
+  }
+
+  /** Has ghosts stand where everybody is then; whether they stood elsewhere. @param {number | undefined} until seconds */
   #haunt(until) {
     if (until === this.#ghosts) return false;
     this.#ghosts = until;
     this.#ask.attempt(() => this.#play?.showGhosts(until));
     return true;
+  }
+
+  /** Has this instant painted anew. */
+  #paint() {
+    this.#host.currentTime += 0;
   }
 
   /** Says why it stands, where it does. */
@@ -157,29 +191,25 @@ export class Walk {
     const stop = this.#stops[at];
     const here = stop && Math.abs(stop.t - this.#host.currentTime) <= SAME;
     const { say } = this.#ask;
-    write(this.#why, this.#host.ended ? say.walkedThrough : here ? stop.text : "");
-    write(this.#on, this.#host.ended ? say.againFromStart : say.goOn);
+    write(this.#why, this.#over ? say.walkedThrough : here ? stop.text : "");
+    write(this.#on, this.#over ? say.againFromStart : say.goOn);
     write(this.#count, say.stopOf({ n: Math.max(0, at) + 1, all: this.#stops.length }));
     this.#back.disabled = this.#last(-SAME) < 0;
   }
 
-  #pace() {
-    const on = this.#slow.getAttribute("aria-pressed") !== "true";
-    this.#slow.setAttribute("aria-pressed", String(on));
-    this.#ask.stretch(paceOf(on ? this.#play?.slow : undefined));
-  }
-
   /** @param {Event} event */
   #onKey(event) {
-    if (!(event instanceof KeyboardEvent)) return;
+    const key = pressed(event, this.#host);
+    if (!key || !(event instanceof KeyboardEvent)) return;
     const target = event.composedPath()[0];
-    const free = target instanceof Element && !target.matches(KEEPS);
-    if (event.key === "Enter" && free) this.#goOn();
-    // An open list of keys closes first.
-    else if (event.key === "Escape" && !this.#host.shadowRoot?.querySelector("dialog[open]")) {
-      this.#leave();
-    } else return;
+    const isIn = (/** @type {string} */ what) => target instanceof Element && target.closest(what);
+    const does = actOf("walk", event.shiftKey ? `Shift+${key}` : key);
+    if (!does) return;
+    // What is shared is put away first; and a button that is not ours does what it says.
+    if (isIn(does === "leave" ? ".sharing" : ENTERED) && target !== this.#on) return;
     event.preventDefault();
+    // Who still holds the key has not read the reason.
+    if (!event.repeat) this.#acts[does]();
   }
 
   /** @param {Event} event */
