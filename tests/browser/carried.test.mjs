@@ -13,12 +13,15 @@ import { launch } from "puppeteer-core";
 import { executable } from "./page.mjs";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
+const TOOL = join(process.env.CARGO_TARGET_DIR ?? join(root, "target"), "debug", "backcut");
 const sets = (name) => join(root, "web-demo", "sets", `${name}.json`);
 
 let folder;
 let chromium;
 before(async () => {
   folder = mkdtempSync(join(tmpdir(), "backcut-page-"));
+  // As the tests in Rust build it: built by itself, half of it would be compiled anew.
+  execFileSync("cargo", ["test", "--quiet", "--locked", "--workspace", "--no-run"], { cwd: root });
   chromium = await playwright.launch({
     executablePath: executable("Chromium"),
     args: ["--no-sandbox", "--disable-gpu"],
@@ -32,8 +35,7 @@ after(async () => {
 /** Makes the page and tells its address. */
 function made(name, ...words) {
   const out = join(folder, name);
-  const tool = ["run", "--quiet", "--locked", "-p", "backcut-demo", "--bin", "backcut", "--"];
-  execFileSync("cargo", [...tool, "page", ...words, "-o", out], { cwd: root });
+  execFileSync(TOOL, ["page", ...words, "-o", out], { cwd: root });
   return pathToFileURL(out).href;
 }
 

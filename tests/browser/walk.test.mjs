@@ -184,6 +184,112 @@ test("a set with slow stretches goes on with the full module and can be shown at
   assert.equal(await slow.getAttribute("aria-pressed"), "false");
 });
 
+test("slow stretches are turned off and on whatever is on", async (t) => {
+  const { page } = await open(t, { body: BODY });
+  await refined(page);
+  const slow = button(page, "Slow stretches");
+  await slow.waitFor();
+  /** Seconds of the set that go by in a second of the reader's clock, inside the slow stretch. */
+  const pace = () =>
+    page.evaluate(async () => {
+      const set = document.querySelector("backcut-set");
+      const frame = () => new Promise((done) => requestAnimationFrame(done));
+      let [clock, passed, frames] = [0, 0, 0];
+      while (frames < 12) {
+        set.currentTime = 5;
+        set.play();
+        let [then, was] = [await frame(), set.currentTime];
+        while (set.currentTime < 6 && frames < 12) {
+          const [now, is] = [await frame(), set.currentTime];
+          // The reader's clock takes no longer step than a tenth, however late a frame is.
+          if (now - then < 90) {
+            clock += now - then;
+            passed += is - was;
+            frames += 1;
+          }
+          [then, was] = [now, is];
+        }
+        set.pause();
+      }
+      return (passed * 1000) / clock;
+    });
+  assert.ok((await pace()) < 0.75);
+  await slow.click();
+  assert.equal(await slow.getAttribute("aria-pressed"), "false");
+  assert.ok((await pace()) > 0.75);
+});
+
+test("where nothing moves by itself a loop is stepped round", async (t) => {
+  const { page, problems } = await open(t, { body: BODY, reducedMotion: "reduce" });
+  await refined(page);
+  await button(page, "Loop").click();
+  await page.locator(".loop").waitFor();
+  const seek = (time) =>
+    page.evaluate((at) => (document.querySelector("backcut-set").currentTime = at), time);
+  await seek(4);
+  await button(page, "Start here").click();
+  await seek(5.2);
+  await button(page, "End here").click();
+  await page
+    .locator(".loop .why", { hasText: "Steps go round from 4.0 to 5.2 seconds." })
+    .waitFor();
+  await seek(4);
+  const times = [];
+  for (let i = 0; i < 4; i += 1) {
+    await button(page, "Half a second on").click();
+    times.push(Number((await property(page, "currentTime")).toFixed(2)));
+  }
+  assert.deepEqual(times, [4.5, 5, 5.2, 4]);
+  assert.deepEqual(await audit(page), []);
+  assert.deepEqual(problems, []);
+});
+
+test("the list of keys has those of the modes", async (t) => {
+  const { page } = await open(t, { body: BODY });
+  await refined(page);
+  await button(page, "Keys").click();
+  const dialog = page.getByRole("dialog");
+  await dialog.waitFor();
+  assert.deepEqual(await dialog.locator("h4").allInnerTexts(), ["Walk-through", "Loop", "Quiz"]);
+  const rows = await dialog.locator("dl > div").allInnerTexts();
+  const listed = rows.map((row) => row.replace(/\s+/g, " ").trim());
+  for (const row of ["S Start here", "E End here", "Enter Go on"]) {
+    assert.ok(listed.includes(row), `${row} is not in ${listed.join("; ")}`);
+  }
+  assert.deepEqual(await audit(page), []);
+});
+
+test("a mode that is asked for again while it is on its way begins once", async (t) => {
+  const { page, problems } = await open(t, { body: BODY });
+  await refined(page);
+  let release;
+  const held = new Promise((done) => (release = done));
+  await page.route("**/teaching-*.js*", async (route) => {
+    await held;
+    await route.continue();
+  });
+  const opener = button(page, "Walk-through");
+  for (let i = 0; i < 3; i += 1) await opener.click();
+  release();
+  await page.locator(".walk").waitFor();
+  await page.getByRole("slider", { name: "Time" }).focus();
+  await page.keyboard.press("Escape");
+  await page.locator(".walk").waitFor({ state: "hidden" });
+  // Play is the reader's own again: it goes on to the end and not to the next stop.
+  const stood = page.evaluate(
+    () =>
+      new Promise((done) => {
+        const set = document.querySelector("backcut-set");
+        set.playbackRate = 8;
+        for (const name of ["pause", "ended"])
+          set.addEventListener(name, () => done(set.ended), { once: true });
+      }),
+  );
+  await page.keyboard.press("k");
+  assert.equal(await stood, true);
+  assert.deepEqual(problems, []);
+});
+
 for (const width of [390, 820]) {
   for (const name of ["Walk-through", "Loop"]) {
     test(`an audit finds nothing in ${name}, ${width} pixels wide`, async (t) => {

@@ -79,7 +79,7 @@ export function show(element, { from, until, beat, read, follow, coverage, speed
  * What ends the range that an element plays. Kept with the element: each published module that plays
  * one has this source for itself, and they need know of each other's.
  */
-const RANGE = Symbol.for("backcut range");
+const RANGE = Symbol.for("backcut-range");
 
 /** @typedef {BackcutSet & { [RANGE]?: AbortController }} Ranged */
 
