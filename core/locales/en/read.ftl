@@ -28,6 +28,7 @@ switches = { $x } switches
 steps-out = { $x } steps out
 sags = { $x } sags
 looks-away = { $x } looks away
+stays-low = { $x } stays on the low side
 within = { $x } is within { $n }
 pass-shut = the pass from { $a } to { $b } is shut
 
@@ -46,6 +47,8 @@ not-between = { $x } does not stand between { $man } and the screen.
 still-on = { $x } is still on { $man }.
 has-taken = { $x } has taken { $man }.
 away = { $x } is { $n } from { $man }.
+lower = { $x } is { $n } nearer than { $man } to the baseline.
+higher = { $x } is { $n } farther than { $man } from the baseline.
 turned = { $x } looks { $n } away from { $man }.
 lane-free = No hand can reach a pass from { $a } to { $b }.
 lane-open = A pass from { $a } to { $b } is { $n } ahead of { $x }’s hand.

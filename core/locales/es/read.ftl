@@ -25,6 +25,7 @@ switches = { $x } cambia
 steps-out = { $x } sale
 sags = { $x } flota
 looks-away = { $x } no mira
+stays-low = { $x } se queda del lado de la línea de fondo
 within = { $x } está a menos de { $n }
 pass-shut = el pase de { $a } a { $b } está cerrado
 
@@ -43,6 +44,8 @@ not-between = { $x } no está entre { $man } y el bloqueo.
 still-on = { $x } sigue con { $man }.
 has-taken = { $x } ha cogido a { $man }.
 away = { $x } está a { $n } de { $man }.
+lower = { $x } está { $n } más cerca que { $man } de la línea de fondo.
+higher = { $x } está { $n } más lejos que { $man } de la línea de fondo.
 turned = { $x } mira a { $n } de { $man }.
 lane-free = Ninguna mano llega a un pase de { $a } a { $b }.
 lane-open = Un pase de { $a } a { $b } llega { $n } antes que la mano de { $x }.

@@ -28,6 +28,8 @@ const LEVEL: f64 = 0.2;
 const LOCK: (f64, f64) = (1.3, 0.5);
 /// Off the man and nearer to the ring, metres: on the ball, and off it.
 const SAGS: (f64, f64) = (1.5, 2.8);
+/// On the low side of the man: so much nearer to the baseline, and no farther off than this, metres.
+const LOW: (f64, f64) = (0.3, 2.5);
 /// Half the field of view, radians: a man farther off the nose is not seen.
 const VIEW: f64 = 100.0 / 180.0 * PI;
 // Common practice, no source, for all of these.
@@ -72,6 +74,8 @@ pub enum Measure {
         man: PlayerId,
         gap: f64,
     },
+    /// So much nearer than the man to the baseline; negative: farther.
+    Low { x: PlayerId, man: PlayerId, by: f64 },
     /// The chest is turned so far from the man, radians.
     Turned { x: PlayerId, man: PlayerId, by: f64 },
     /// A pass now would be past every hand by so much; negative: a hand, of that defender, is there
@@ -108,6 +112,7 @@ pub(super) fn seen(
         Deed::StepsOut => steps_out(scene, pair),
         Deed::Sags => sags(scene, pair),
         Deed::TurnsHead => turns_head(scene, pair),
+        Deed::StaysLow => Some(stays_low(pair)),
     }
 }
 
@@ -231,6 +236,20 @@ fn sags(scene: &Scene<'_>, p: &Pair) -> Option<Seen> {
             gap,
         },
     })
+}
+
+/// Between the man and the baseline, and still guarding.
+fn stays_low(p: &Pair) -> Seen {
+    let x = p.defender.at();
+    let by = p.at.y - x.y;
+    Seen {
+        holds: by >= LOW.0 && distance(x, p.at) <= LOW.1,
+        measure: Measure::Low {
+            x: p.x,
+            man: p.man,
+            by,
+        },
+    }
 }
 
 /// The own man is out of the field of view.

@@ -226,6 +226,15 @@ fn sagging_is_far_off_the_man_toward_the_ring_and_nearer_on_the_ball() {
 }
 
 #[test]
+fn who_stays_low_is_nearer_to_the_baseline_and_still_near() {
+    let at = at("plant", r#"{"who": "X3", "does": "stays low"}"#);
+    assert!(at.stands(at.man + Vec2::new(0.4, -0.5)));
+    assert!(!at.stands(at.man + Vec2::new(0.4, -0.2)));
+    assert!(!at.stands(at.man + Vec2::new(0.0, 0.5)));
+    assert!(!at.stands(at.man + Vec2::new(0.0, -2.7)));
+}
+
+#[test]
 fn a_turned_head_has_the_man_out_of_view() {
     let at = at("plant", r#"{"who": "X3", "does": "turns head"}"#);
     let place = at.man + Vec2::new(-1.0, 0.5);

@@ -187,7 +187,7 @@ fn instruct(set: &Set, meeting: &mut Meeting) {
             (meeting.asked, meeting.side) = (Some(order.does), order.side);
             meeting.coverage = match order.does {
                 Deed::Trails | Deed::GoesRound => Coverage::Chase,
-                Deed::ShootsTheGap => Coverage::Under,
+                Deed::ShootsTheGap | Deed::StaysLow => Coverage::Under,
                 Deed::TopLocks => Coverage::TopLock,
                 Deed::Switches => Coverage::Switch,
                 Deed::StepsOut | Deed::Sags | Deed::TurnsHead => meeting.coverage,

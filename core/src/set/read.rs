@@ -69,11 +69,12 @@ pub enum Deed {
     StepsOut,
     Sags,
     TurnsHead,
+    StaysLow,
 }
 
 impl Deed {
     /// All with the name in a set file.
-    pub const TABLE: [(Self, &'static str); 8] = [
+    pub const TABLE: [(Self, &'static str); 9] = [
         (Self::Trails, "trails"),
         (Self::GoesRound, "goes round"),
         (Self::ShootsTheGap, "shoots the gap"),
@@ -82,6 +83,7 @@ impl Deed {
         (Self::StepsOut, "steps out"),
         (Self::Sags, "sags"),
         (Self::TurnsHead, "turns head"),
+        (Self::StaysLow, "stays low"),
     ];
 }
 

@@ -58,6 +58,7 @@ fn deed(deed: Deed, side: Option<Side>) -> Message {
         (Deed::StepsOut, _) => m::STEPS_OUT,
         (Deed::Sags, _) => m::SAGS,
         (Deed::TurnsHead, _) => m::LOOKS_AWAY,
+        (Deed::StaysLow, _) => m::STAYS_LOW,
     }
 }
 
@@ -85,6 +86,8 @@ pub fn seen(seen: &Seen, set: &Set, voice: Voice) -> String {
         Measure::Has { x, man } if x == man => told(m::STILL_ON, x, man, "", ""),
         Measure::Has { x, man } => told(m::HAS_TAKEN, x, man, "", ""),
         Measure::Gap { x, man, gap } => by(m::AWAY, x, man, gap),
+        Measure::Low { x, man, by: n } if n < 0.0 => by(m::HIGHER, x, man, n),
+        Measure::Low { x, man, by: n } => by(m::LOWER, x, man, n),
         Measure::Turned { x, man, by } => told(m::TURNED, x, man, &measure::degrees(by, voice), ""),
         Measure::Lane {
             from,
