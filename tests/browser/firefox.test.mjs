@@ -194,13 +194,17 @@ test("a film plays with its set, never a picture apart", async (t) => {
     const video = document.querySelector("backcut-set").shadowRoot.querySelector("video");
     return video?.readyState >= 2 && !video.seeking;
   });
-  const apart = await page.evaluate(async () => {
+  const { apart, notDue } = await page.evaluate(async () => {
     const set = document.querySelector("backcut-set");
     const video = set.shadowRoot.querySelector("video");
     const apart = [];
+    let notDue = 0;
     const next = (_, { mediaTime }) => {
+      // Where processors are busy Firefox tells of pictures that its film is tenths of a second from.
+      const due = mediaTime - video.currentTime < 0.1;
+      if (!due) notDue += 1;
       requestAnimationFrame(() => {
-        if (!set.paused) apart.push(Math.abs(set.currentTime - mediaTime));
+        if (!set.paused && due) apart.push(Math.abs(set.currentTime - mediaTime));
       });
       video.requestVideoFrameCallback(next);
     };
@@ -208,9 +212,10 @@ test("a film plays with its set, never a picture apart", async (t) => {
     const ended = new Promise((done) => set.addEventListener("ended", done, { once: true }));
     await set.play();
     await ended;
-    return apart;
+    return { apart, notDue };
   });
   assert.ok(apart.length >= 20, `${apart.length} pictures`);
+  assert.ok(notDue <= apart.length / 10, `${notDue} pictures that were not due`);
   assert.ok(Math.max(...apart) < 1 / 30, `${Math.max(...apart)} s apart`);
   assert.deepEqual(problems, []);
 });

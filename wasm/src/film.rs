@@ -3,7 +3,6 @@
 
 use crate::fault::set;
 use crate::play::Play;
-use crate::reads::written;
 use alloc::borrow::ToOwned;
 use alloc::string::String;
 use backcut::play::Play as Core;
@@ -33,11 +32,7 @@ impl Play {
     #[wasm_bindgen(getter, js_name = filmedUntil)]
     #[must_use]
     pub fn filmed_until(&self) -> f64 {
-        let lines = self.main().lines().ok();
-        let mut lines = lines.iter().flat_map(|lines| lines.iter());
-        let shown = lines.find(|(path, _)| written(path) == self.read);
-        let left = shown.and_then(|(_, line)| line.past().first());
-        left.map_or(f64::INFINITY, |past| past.until)
+        self.core.left_at().unwrap_or(f64::INFINITY)
     }
 
     /// The film's instant at an instant of the set.

@@ -110,6 +110,12 @@ impl Play {
         branch::fork_instant(&self.set, &self.timeline, read)
     }
 
+    /// When this branch left the line that is drawn, seconds; `None` of that line itself.
+    #[must_use]
+    pub fn left_at(&self) -> Option<f64> {
+        self.past.first().map(|past| past.until)
+    }
+
     /// The main line of a set as it is drawn, not of a branch, and every branch that its reads make.
     ///
     /// # Errors

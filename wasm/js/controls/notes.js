@@ -55,7 +55,7 @@ export class Notes {
     this.#timing.hidden = !timing;
     this.#fine.hidden = !notes && !coverage;
     this.#list.hidden = !notes;
-    this.#none.hidden = !notes || this.#found > 0;
+    this.#tellNone();
   }
 
   /** Tells the look that is on, where it stands. @param {State} state */
@@ -63,6 +63,11 @@ export class Notes {
     const look = paused ? this.#play?.lookOn(time) : undefined;
     write(this.#look, look ?? "");
     this.#look.hidden = !look;
+  }
+
+  /** Says that nothing was found, where that is so. */
+  #tellNone() {
+    this.#none.hidden = !this.#host.notes || this.#found > 0;
   }
 
   /** @param {readonly Finding[]} found */
@@ -91,7 +96,7 @@ export class Notes {
     this.#show(play.findings);
     // Reads have flags as well, and letters follow the time.
     if (this.#found !== before) this.#ask.layout();
-    this.#none.hidden = !this.#host.notes || this.#found > 0;
+    this.#tellNone();
   }
 
   /** @param {Finding} finding */

@@ -154,9 +154,7 @@ export class Film {
 
   #tie() {
     // An instant of a read is none of what was filmed.
-    if (this.#host.currentTime > (this.#play?.filmedUntil ?? Infinity)) {
-      return this.#note(this.#say.tieAsDrawn);
-    }
+    if (this.#host.currentTime > this.#until) return this.#note(this.#say.tieAsDrawn);
     const refused = this.#marks.tie(this.#host.currentTime, this.#projector.time);
     if (refused) this.#note(refused);
     else this.#part(false);
@@ -170,6 +168,11 @@ export class Film {
   #note(words) {
     this.#noted = this.#stands;
     this.#panel.tell(words);
+  }
+
+  /** Until when the set does what was filmed, seconds. */
+  get #until() {
+    return this.#play?.filmedUntil ?? Infinity;
   }
 
   get #stands() {
@@ -193,8 +196,7 @@ export class Film {
     const stands = alone
       ? this.#say.filmApart({ time: currentTime })
       : this.#say.filmTied({ time: currentTime, film: time });
-    const until = this.#play?.filmedUntil ?? Infinity;
-    if (currentTime > until) this.#panel.tell(this.#say.filmOfDrawn({ time: until }));
-    else this.#panel.tell(paused ? stands : "");
+    const drawn = this.#say.filmOfDrawn({ time: this.#until });
+    this.#panel.tell(currentTime > this.#until ? drawn : paused ? stands : "");
   }
 }

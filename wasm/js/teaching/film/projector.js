@@ -16,8 +16,10 @@ import { FRAME } from "../../names.js";
 const AHEAD = FRAME * 0.9;
 /** A film is sought a little behind the start of a picture, seconds: its times are rounded. */
 const INSIDE = 0.001;
-/** A picture so far from where the film is, seconds, is one from before a jump. */
+/** A picture so far behind where the film is, seconds, is one from before a jump. */
 const STRAY = 0.5;
+/** A picture so far ahead of it, at the film's own speed, is not due: a busy Firefox tells of some. Seconds. */
+const NOT_DUE = 0.1;
 /** A set that did not ask for so long, milliseconds, is not seen or held by a finger. */
 const PATIENCE_MS = 500;
 /** What browsers play at, times the film's own speed. From memory. */
@@ -41,6 +43,8 @@ export class Projector {
   #play = /** @type {FullPlay | undefined} */ (undefined);
   /** The picture that is shown: its instant of the film, and since when. */
   #shown = { film: 0, at: 0 };
+  /** Whether it was sought and has not told that it is there: until then what it shows is from before. */
+  #arriving = false;
   /** Where it is sought next, once it is where it was sought last. */
   #next = /** @type {number | undefined} */ (undefined);
   /** Where it was sought last, as long as nothing moved since. */
@@ -114,6 +118,7 @@ export class Projector {
       this.align();
     });
     on(video, "loadedmetadata", () => {
+      this.#forget();
       this.#told.opened();
       this.align();
     });
@@ -138,6 +143,7 @@ export class Projector {
     this.#listening?.abort();
     this.#ask.lead(() => undefined);
     this.#stop();
+    this.#forget();
     if (this.#watching) this.video.cancelVideoFrameCallback(this.#watching);
     this.#watching = 0;
   }
@@ -153,18 +159,31 @@ export class Projector {
     if (!this.ready) return;
     const at = Math.max(0, Math.min(film, video.duration || film));
     this.#sought = at;
-    if (video.seeking) this.#next = at;
-    else if (Math.abs(video.currentTime - at - INSIDE) > INSIDE / 2)
-      video.currentTime = at + INSIDE;
+    if (this.#arriving || video.seeking) this.#next = at;
+    else if (Math.abs(video.currentTime - at - INSIDE) > INSIDE / 2) this.#go(at);
     this.#told.moved();
+  }
+
+  /** @param {number} film */
+  #go(film) {
+    this.#arriving = true;
+    this.video.currentTime = film + INSIDE;
   }
 
   #arrived() {
     const { video } = this;
+    // The reader may have sought again, in the browser's own window.
+    if (video.seeking) return;
     const next = this.#next;
-    this.#next = undefined;
-    if (next !== undefined) video.currentTime = next + INSIDE;
+    this.#forget();
+    if (next !== undefined) this.#go(next);
     else this.#shown = { film: this.time, at: performance.now() };
+  }
+
+  /** A film that is loaded anew or put away tells of no earlier seek. */
+  #forget() {
+    this.#arriving = false;
+    this.#next = undefined;
   }
 
   /** The set's instant, as the film has it. @param {number} pace times the chosen speed */
@@ -184,7 +203,7 @@ export class Projector {
     const bounded = rate > 0 ? Math.max(SLOWEST, Math.min(rate, FASTEST)) : 0;
     if (video.playbackRate !== bounded) video.playbackRate = bounded;
     if (!this.#plays || video.paused) this.#start();
-    if (video.seeking) return t;
+    if (this.#arriving || video.seeking) return t;
     if (!this.#watching) this.#shown = { film: video.currentTime, at: now };
     const { film, at } = this.#shown;
     const since = Math.max(0, now - at) / 1000;
@@ -231,7 +250,9 @@ export class Projector {
     const { video } = this;
     if (!("requestVideoFrameCallback" in video)) return;
     this.#watching = video.requestVideoFrameCallback((_, { mediaTime, expectedDisplayTime }) => {
-      const stray = video.seeking || Math.abs(mediaTime - video.currentTime) > STRAY;
+      const ahead = mediaTime - video.currentTime;
+      const early = ahead > NOT_DUE * Math.max(1, video.playbackRate);
+      const stray = this.#arriving || video.seeking || early || ahead < -STRAY;
       if (!stray) this.#shown = { film: mediaTime, at: expectedDisplayTime };
       if (this.#plays) this.#told.moved();
       this.#watch();
