@@ -2,8 +2,7 @@
 //! percentages.
 
 use crate::athlete::Limits;
-use crate::court::Court;
-use crate::defence::{Courses, Defence, DefenderState, Past, STEPS, Trial, coverages};
+use crate::defence::{Defence, DefenderState, STEPS, coverages};
 use crate::flight::{Spot3, catch_height, pass, release_height};
 use crate::math::{Listed, Point, Vec2, direction, distance, length, sqrt};
 use crate::motion::Sprint;
@@ -397,35 +396,17 @@ pub struct Outcome {
 
 /// What a set yields against every coverage that it can meet, and the one that its file names.
 #[must_use]
-pub fn outcomes(set: &Set, court: &Court, timeline: &Timeline) -> Vec<Outcome> {
-    outcomes_after(&[], set, court, timeline)
-}
-
-/// The same of a branch, after the lines that it has left.
-#[must_use]
-pub fn outcomes_after(
-    past: &[Past],
+pub fn outcomes(
     set: &Set,
-    court: &Court,
     timeline: &Timeline,
+    defend: impl Fn(Coverage) -> Defence,
 ) -> Vec<Outcome> {
-    let courses = Courses::new(past, set, timeline);
     let mut all = coverages(set, timeline);
     all.extend(set.defence.all.filter(|c| !all.contains(c)));
-    all.into_iter()
-        .map(|coverage| {
-            let defence = Trial {
-                court,
-                courses: &courses,
-                coverage,
-                later: 0.0,
-            }
-            .play();
-            Outcome {
-                coverage,
-                written: set.defence.all == Some(coverage),
-                looks: looks(timeline, &defence),
-            }
-        })
-        .listed()
+    let outcome = |coverage| Outcome {
+        coverage,
+        written: set.defence.all == Some(coverage),
+        looks: looks(timeline, &defend(coverage)),
+    };
+    all.into_iter().map(outcome).listed()
 }

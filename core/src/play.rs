@@ -13,6 +13,8 @@ mod reads;
 pub use reads::{Branched, NotBranched};
 
 use crate::athlete::Level;
+#[cfg(feature = "authoring")]
+use crate::choice;
 use crate::court::{Court, RuleSet};
 use crate::defence::{self, Defence, Past};
 use crate::document;
@@ -170,16 +172,15 @@ impl Play {
         defence::coverages(&self.set, &self.timeline)
     }
 
-    /// Five defenders under `coverage`.
+    /// Five defenders under `coverage`; on a branch they also do what its reads ask for, as far as
+    /// somebody can be told to.
     #[must_use]
     pub fn defence(&self, coverage: Coverage) -> Defence {
-        Defence::after(
-            self.past(),
-            &self.set,
-            &self.court,
-            &self.timeline,
-            coverage,
-        )
+        let (set, court, timeline) = (&self.set, &self.court, &self.timeline);
+        #[cfg(feature = "authoring")]
+        return choice::defend(&self.past, set, court, timeline, coverage);
+        #[cfg(not(feature = "authoring"))]
+        Defence::simulate(set, court, timeline, coverage)
     }
 
     /// Every chance with how open it is against `defence`, in time order.
@@ -191,7 +192,7 @@ impl Play {
     /// The looks under every coverage this set can meet.
     #[must_use]
     pub fn outcomes(&self) -> Vec<Outcome> {
-        looks::outcomes_after(self.past(), &self.set, &self.court, &self.timeline)
+        looks::outcomes(&self.set, &self.timeline, |coverage| self.defence(coverage))
     }
 
     // --- in words --------------------------------------------------------------------------

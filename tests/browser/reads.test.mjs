@@ -143,6 +143,19 @@ test("the table of all defences names the line that answers each, and shows it",
   assert.deepEqual(await audit(page), []);
 });
 
+test("five play what a chosen read is an answer to", async (t) => {
+  const { page } = await open(t, { body: demo("breakwater", 'coverage="chase"') });
+  await page.waitForFunction(() => document.querySelector("backcut-set").looks);
+  const list = await chosen(page);
+  await list.selectOption({ label: "What if: They tag 5" });
+  await page.waitForFunction(() => document.querySelector("backcut-set").read === "1");
+  assert.equal(await property(page, "coverage"), "weak-side-tag");
+  // What asks for no coverage leaves the chosen one.
+  await list.selectOption({ label: "What if: X5 is late" });
+  await page.waitForFunction(() => document.querySelector("backcut-set").read === "2");
+  assert.equal(await property(page, "coverage"), "weak-side-tag");
+});
+
 test("a beat and an instant in a link are those of the line that it names", async (t) => {
   for (const words of ["read=2&beat=3", "read=2&t=9.55"]) {
     const body = `<a href="#here&${words}">There</a>${demo("turnstile")}`;

@@ -13,14 +13,16 @@
 use backcut::defence::{Defence, STEPS};
 use backcut::findings::Settings;
 use backcut::play::{Branched, Options, Play};
-use backcut::set::{Coverage, PlayerId, Read};
+use backcut::set::{Condition, Coverage, Directive, PlayerId, Read};
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 /// A branch of a demo set and the line that it leaves.
 struct Forked {
     name: String,
     line: Play,
+    /// The same line of a file that tells a defender to do what the read asks for.
+    told: Play,
     branch: Branched,
 }
 
@@ -33,7 +35,7 @@ fn paths(reads: &[Read], at: &[usize], out: &mut Vec<Vec<usize>>) {
     }
 }
 
-fn all() -> Vec<Forked> {
+fn files() -> Vec<PathBuf> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../web-demo/sets");
     let mut files: Vec<_> = fs::read_dir(folder)
         .unwrap()
@@ -41,8 +43,12 @@ fn all() -> Vec<Forked> {
         .filter(|p| p.extension().is_some_and(|e| e == "json"))
         .collect();
     files.sort();
+    files
+}
+
+fn all() -> Vec<Forked> {
     let mut out = Vec::new();
-    for file in files {
+    for file in files() {
         let play = Play::open(&fs::read(&file).unwrap(), &Options::default()).unwrap();
         let mut found = Vec::new();
         paths(&play.set().reads, &[], &mut found);
@@ -52,12 +58,29 @@ fn all() -> Vec<Forked> {
             out.push(Forked {
                 name: format!("{stem} {path:?}"),
                 line: play.branch(before).unwrap().play,
+                told: telling(&play, &path).branch(before).unwrap().play,
                 branch: play.branch(&path).unwrap(),
             });
         }
     }
     assert!(out.len() >= 13, "{} reads", out.len());
     out
+}
+
+/// The set with an instruction to do what the read at `path` asks for, where one can be given.
+fn telling(play: &Play, path: &[usize]) -> Play {
+    let mut set = play.set().clone();
+    let read = set.read(path).unwrap();
+    if let Condition::Does { who, does, side } = read.condition {
+        let order = Directive {
+            action: read.at.action.clone(),
+            who,
+            does,
+            side,
+        };
+        set.defence.on.push(order);
+    }
+    Play::of(set, &Options::default()).unwrap()
 }
 
 /// The bits of all five at one step.
@@ -76,29 +99,50 @@ fn bits(defence: &Defence, step: u32) -> Vec<u64> {
 
 #[test]
 fn no_defender_knows_a_read_before_it_is_made() {
-    for Forked { name, line, branch } in all() {
-        let at = *branch.forks.last().unwrap();
+    let mut differ = 0;
+    for forked in all() {
+        let Forked { name, line, .. } = &forked;
+        let (branch, at) = (&forked.branch.play, *forked.branch.forks.last().unwrap());
+        let steps = (at * f64::from(STEPS) + 1e-6) as u32;
         for (coverage, ..) in Coverage::TABLE {
-            let [a, b] = [&line, &branch.play].map(|p| p.defence(coverage));
-            for step in 0..=(at * f64::from(STEPS) + 1e-6) as u32 {
-                assert!(
-                    bits(&a, step) == bits(&b, step),
-                    "{name}, {coverage:?}: known {step} steps in, forks at {at}"
-                );
-            }
-            let before = |d: &Defence| {
+            let [plain, told, made] = [line, &forked.told, branch].map(|p| p.defence(coverage));
+            let alike = |a: &Defence| (0..=steps).all(|step| bits(a, step) == bits(&made, step));
+            // Who is told does so from before the fork, and that is all there is to know.
+            let before = [&plain, &told].into_iter().find(|a| alike(a));
+            let before =
+                before.unwrap_or_else(|| panic!("{name}, {coverage:?}: known before {at}"));
+            differ += u32::from(before != &plain);
+            let events = |d: &Defence| {
                 let events = d.events().iter();
                 let events = events.filter(|e| e.t < at - 0.5);
                 events.map(|e| format!("{e:?}")).collect::<Vec<_>>()
             };
-            assert_eq!(before(&a), before(&b), "{name}, {coverage:?}");
+            assert_eq!(events(before), events(&made), "{name}, {coverage:?}");
+        }
+    }
+    assert!(differ > 20, "told {differ} times");
+}
+
+#[test]
+fn what_a_read_answers_is_seen_on_its_line() {
+    for file in files() {
+        let play = Play::open(&fs::read(&file).unwrap(), &Options::default()).unwrap();
+        let lines = play.lines().unwrap();
+        for tried in lines.answer(Coverage::Chase).tried {
+            let read = play.set().read(&tried.path).unwrap();
+            // Nobody can be told a coverage.
+            let tells = matches!(read.condition, Condition::Does { .. });
+            assert!(!tells || tried.shown() || tried.told, "{file:?}: {tried:?}");
         }
     }
 }
 
 #[test]
 fn every_read_is_defended_in_the_end() {
-    for Forked { name, line, branch } in all() {
+    for Forked {
+        name, line, branch, ..
+    } in all()
+    {
         let ends = branch.play.timeline().duration();
         let differ = Coverage::TABLE.iter().any(|(coverage, ..)| {
             let [a, b] = [&line, &branch.play].map(|p| p.defence(*coverage));

@@ -56,6 +56,7 @@ import { learn } from "./words.js";
  * @property {string} title
  * @property {number} t when its line is left, seconds
  * @property {string} condition what decides it, to follow an "if"
+ * @property {string | undefined} coverage the one that it asks for, by its name, if it asks for one
  * @property {number[]} by who must see it
  */
 

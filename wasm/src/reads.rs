@@ -8,7 +8,9 @@ use alloc::borrow::ToOwned;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use backcut::branch::Line;
+use backcut::choice::asked_coverage;
 use backcut::play::{NotBranched, Play as Core};
+use backcut::set::Coverage;
 use backcut::words;
 use core::mem;
 use js_sys::{Array, Object};
@@ -18,8 +20,9 @@ use wasm_bindgen::prelude::wasm_bindgen;
 #[wasm_bindgen]
 impl Play {
     /// The reads of the set that can be played, each before those within it: `{path, title, t,
-    /// condition, by}`. `path` is what [`Play::take_read`] takes; `t` is when its line is left, seconds;
-    /// `condition` follows an "if"; `by` are the numbers of those who must see it.
+    /// condition, coverage, by}`. `path` is what [`Play::take_read`] takes; `t` is when its line is left,
+    /// seconds; `condition` follows an "if"; `coverage` is the name of the one that it asks for, if it
+    /// asks for one; `by` are the numbers of those who must see it.
     #[wasm_bindgen(getter)]
     #[must_use]
     pub fn reads(&self) -> Array {
@@ -79,8 +82,7 @@ impl Play {
         };
         let reads = answer.tried.iter().map(|tried| {
             let object = line(&tried.path);
-            let holds = tried.asked.as_ref().is_some_and(|a| a.seen.holds);
-            set(&object, "holds", holds.into());
+            set(&object, "holds", tried.shown().into());
             let end = words::end(tried.end.as_ref(), tried.ahead > 0.0, voice);
             set(&object, "text", end.into());
             JsValue::from(object)
@@ -145,6 +147,8 @@ impl Play {
         set(&object, "t", line.past().last()?.until.into());
         let condition = words::condition(&read.condition, own, voice);
         set(&object, "condition", condition.into());
+        let asks = asked_coverage(line.past()).map(Coverage::name);
+        set(&object, "coverage", asks.into());
         let by: Array = read.by.iter().map(|p| JsValue::from(p.number())).collect();
         set(&object, "by", by.into());
         Some(object.into())

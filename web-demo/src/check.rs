@@ -105,10 +105,16 @@ pub(crate) fn run(
     if bad { Err(Failure::Told) } else { Ok(()) }
 }
 
+/// What a line is judged against where nobody names a coverage.
+fn own(play: &Play) -> Coverage {
+    let asked = play.asked_coverage().or(play.set().defence.all);
+    asked.unwrap_or_default()
+}
+
 /// Everything that is found, in time order: what holds anyhow, and what holds against five.
 fn judged(play: &Play, coverage: Option<Coverage>) -> Vec<Finding> {
     let settings = Settings::default();
-    let coverage = coverage.or(play.set().defence.all).unwrap_or_default();
+    let coverage = coverage.unwrap_or_else(|| own(play));
     let against = play.findings_against(&play.defence(coverage), &settings);
     together(play.findings(&settings), against)
 }
@@ -150,7 +156,7 @@ fn judge(
 
 /// The same as [`judged`] without cures, which are edits of what is drawn.
 fn judged_plainly(play: &Play, coverage: Option<Coverage>, settings: &Settings) -> Vec<Finding> {
-    let coverage = coverage.or(play.set().defence.all).unwrap_or_default();
+    let coverage = coverage.unwrap_or_else(|| own(play));
     let defence = play.defence(coverage);
     let against = play.search(Some(&defence), settings).found().to_vec();
     together(play.search(None, settings).found().to_vec(), against)

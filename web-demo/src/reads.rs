@@ -2,7 +2,7 @@
 
 use crate::catalogue::Catalogue;
 use crate::looks::wide;
-use backcut::choice::{Answer, Tried};
+use backcut::choice::Answer;
 use backcut::play::Play;
 use backcut::words;
 use serde::Serialize;
@@ -32,6 +32,8 @@ struct Cell {
     read: String,
     /// What its condition was by itself.
     holds: bool,
+    /// Whether a defender was told to show it, and did.
+    told: bool,
     /// In the end, whoever shoots; null: nobody does.
     open: Option<f64>,
     /// By how many seconds a hand is ahead of a pass of it; 0 where none is.
@@ -47,7 +49,8 @@ pub(crate) fn row<'a>(play: &Play, answer: &'a Answer) -> Row<'a> {
     });
     let reads = answer.tried.iter().map(|tried| Cell {
         read: path(&tried.path),
-        holds: holds(tried),
+        holds: tried.shown(),
+        told: tried.told,
         open: tried.end.map(|look| look.open),
         ahead: tried.ahead,
     });
@@ -97,8 +100,12 @@ pub(crate) fn write(
         for tried in &answer.tried {
             let open = tried.end.map(|look| told.number(look.open, 1));
             let star = if tried.ahead > 0.0 { "*" } else { " " };
-            let plus = if holds(tried) { "+" } else { "" };
-            let cell = format!("{plus}{}{star}", open.unwrap_or_default());
+            let by_whom = match tried {
+                tried if tried.shown() => "+",
+                tried if tried.told => "=",
+                _ => "",
+            };
+            let cell = format!("{by_whom}{}{star}", open.unwrap_or_default());
             write!(out, "  {cell:>6}")?;
         }
         writeln!(out)?;
@@ -108,10 +115,6 @@ pub(crate) fn write(
         writeln!(out, "{:>4}  {title}", path(&tried.path))?;
     }
     writeln!(out, "{}", told.word("in-the-end"))
-}
-
-fn holds(tried: &Tried) -> bool {
-    tried.asked.as_ref().is_some_and(|a| a.seen.holds)
 }
 
 /// As `--read` has it: each counted from 1.

@@ -115,6 +115,7 @@ impl Line {
             set: self.set.clone(),
             timeline: self.timeline.clone(),
             until: at,
+            read: read.clone(),
         });
         Ok(Self {
             set: rest.line,

@@ -1,6 +1,7 @@
 //! Which read beats which coverage.
 
 use super::lines::{Asked, Decided, Lines};
+use super::told::Told;
 use crate::looks::{Chance, Look, looks};
 use crate::set::Coverage;
 use alloc::vec::Vec;
@@ -12,12 +13,23 @@ pub struct Tried {
     pub path: Vec<usize>,
     /// What is seen of it at its instant, on the line that it leaves.
     pub asked: Option<Asked>,
+    /// Whether a defender had to be told to show what it asks for, and did; the rest is against five
+    /// who are told.
+    pub told: bool,
     /// What its line ends in.
     pub end: Option<Look>,
     /// By how many seconds a hand is ahead of a pass of it; 0 where none is.
     pub ahead: f64,
     /// What the line that it leaves would end in, and the same of its passes from there on.
     pub instead: (Option<Look>, f64),
+}
+
+impl Tried {
+    /// Whether the coverage makes it true by itself.
+    #[must_use]
+    pub fn shown(&self) -> bool {
+        self.asked.as_ref().is_some_and(|asked| asked.seen.holds)
+    }
 }
 
 /// What a coverage makes of a set with reads.
@@ -78,13 +90,28 @@ impl Lines {
         let of = |path: &[usize]| played.iter().find(|p| p.0.as_slice() == path);
         let at_hand = |path: &[usize]| of(path).map(|p| &p.2);
         let decided = self.walk(coverage, at_hand);
+        let asked = |path: &[usize]| {
+            let (_, before) = path.split_last()?;
+            self.seen(path, at_hand(before)?)
+        };
+        let shown = |path: &[usize]| asked(path).is_some_and(|asked| asked.seen.holds);
+        let five = self.five(coverage);
         let tried = played.iter().filter_map(|(path, line, _, looks)| {
             let (_, before) = path.split_last()?;
-            let (_, _, defence, instead) = of(before)?;
+            let (_, left, _, instead) = of(before)?;
+            let all_shown = (1..=path.len()).all(|n| path.get(..n).is_some_and(shown));
+            let told = (!all_shown).then(|| Told::new(line.past(), line.set(), five));
+            let told = told.flatten();
+            let told_looks = told.as_ref().and_then(|told| told.looks(left, line, five));
+            let [instead, looks] = match &told_looks {
+                Some([instead, looks]) => [instead, looks],
+                None => [instead, looks],
+            };
             let since = line.past().last().map_or(0.0, |p| p.until);
             Some(Tried {
                 path: (*path).clone(),
-                asked: self.seen(path, defence),
+                asked: asked(path),
+                told: told.is_some_and(|told| told.shown),
                 end: ends(looks).copied(),
                 ahead: hand_ahead(looks, since),
                 instead: (ends(instead).copied(), hand_ahead(instead, since)),

@@ -2,12 +2,13 @@
 
 use super::Seen;
 use super::scene::Scene;
+use super::told::Five;
 use crate::branch::{self, Line, NotPlayed};
 use crate::court::Court;
 use crate::defence::Defence;
 use crate::fault::Faults;
 use crate::math::{Listed, sort_short};
-use crate::set::{Condition, Coverage, Directive, Read, Set};
+use crate::set::{Coverage, Read, Set};
 use alloc::vec::Vec;
 use core::borrow::Borrow;
 
@@ -95,13 +96,8 @@ impl Lines {
     }
 
     pub(super) fn defend(&self, line: &Line, coverage: Coverage) -> Defence {
-        Defence::after(
-            line.past(),
-            line.set(),
-            &self.court,
-            line.timeline(),
-            coverage,
-        )
+        let five = self.five(coverage);
+        five.against(line.past(), line.set(), line.timeline())
     }
 
     /// The same with defences that are at hand.
@@ -151,41 +147,11 @@ impl Lines {
         })
     }
 
-    /// Whether a defender who is told to do it makes the last read of `path` true, under any of those
-    /// coverages. Nobody is told a coverage, or where to be.
-    #[must_use]
-    pub fn can_be_told(&self, path: &[usize], coverages: &[Coverage]) -> bool {
-        let told = || {
-            let (index, before) = path.split_last()?;
-            let line = self.line(before)?;
-            let read = line.set().reads.get(*index)?;
-            let Condition::Does { who, does, side } = read.condition else {
-                return None;
-            };
-            let order = Directive {
-                action: read.at.action.clone(),
-                who,
-                does,
-                side,
-            };
-            let t = branch::fork_instant(line.set(), line.timeline(), read)?;
-            let mut past = line.past().to_vec();
-            past.iter_mut()
-                .for_each(|p| p.set.defence.on.push(order.clone()));
-            let mut set = line.set().clone();
-            set.defence.on.push(order);
-            let timeline = line.timeline();
-            Some(coverages.iter().any(|coverage| {
-                let defence = Defence::after(&past, &set, &self.court, timeline, *coverage);
-                let scene = Scene {
-                    set: &set,
-                    timeline,
-                    defence: &defence,
-                };
-                scene.seen(read, t).holds
-            }))
-        };
-        told().unwrap_or(false)
+    pub(super) fn five(&self, coverage: Coverage) -> Five<'_> {
+        Five {
+            court: &self.court,
+            coverage,
+        }
     }
 }
 

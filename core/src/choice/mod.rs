@@ -12,11 +12,13 @@ mod lines;
 mod scene;
 #[cfg(test)]
 mod tests;
+mod told;
 
 pub use answer::{Answer, Tried, ends, hand_ahead};
 pub use deed::Measure;
 pub use lines::{Asked, Decided, Lines};
 pub use scene::Scene;
+pub use told::{asked_coverage, defend};
 
 /// What was seen when a read was asked.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -338,15 +338,66 @@ fn a_read_within_a_read_is_asked_of_the_branch() {
 
 #[test]
 fn a_read_that_no_coverage_makes_true_can_still_be_told() {
-    let can = |condition: &str| {
+    let told = |condition: &str, coverage: Coverage| {
         let play = open(&set("pass-by", condition));
-        let lines = play.lines().unwrap();
-        lines.can_be_told(&[0], &[Coverage::Chase])
+        let tried = play.lines().unwrap().answer(coverage).tried;
+        assert!(!(tried[0].told && tried[0].shown()));
+        tried[0].told
     };
-    assert!(can(r#"{"who": "X3", "does": "switches"}"#));
+    let switches = r#"{"who": "X3", "does": "switches"}"#;
+    assert!(told(switches, Coverage::Chase));
+    // Who does it anyhow need not be told.
+    assert!(!told(switches, Coverage::Switch));
     // 2 uses no screen that X2 could go round.
-    assert!(!can(r#"{"who": "X2", "does": "goes round"}"#));
-    assert!(!can(r#"{"coverage": "switch"}"#));
+    assert!(!told(
+        r#"{"who": "X2", "does": "goes round"}"#,
+        Coverage::Chase
+    ));
+    assert!(!told(r#"{"coverage": "switch"}"#, Coverage::Chase));
+    let near = r#"{"who": "X2", "under": 0.1}"#;
+    assert!(!told(near, Coverage::Chase));
+}
+
+#[test]
+fn five_do_what_the_reads_of_their_line_ask_for() {
+    let play = open(&set("pass-by", r#"{"who": "X3", "does": "switches"}"#));
+    let branch = play.branch(&[0]).unwrap();
+    let (at, branch) = (branch.forks[0], branch.play);
+    let has = |defence: &Defence| defence.man_of(player(3), at);
+    assert_eq!(has(&play.defence(Coverage::Chase)), player(3));
+    assert_eq!(has(&branch.defence(Coverage::Chase)), player(5));
+    // Nobody is told what a coverage does by itself.
+    let lines = play.lines().unwrap();
+    let plain = lines.defend(lines.line(&[0]).unwrap(), Coverage::Switch);
+    assert_eq!(branch.defence(Coverage::Switch), plain);
+    // The table is of the same five.
+    let answer = lines.answer(Coverage::Chase);
+    let looks = branch.looks(&branch.defence(Coverage::Chase));
+    assert_eq!(answer.tried[0].end.as_ref(), ends(&looks));
+}
+
+#[test]
+fn what_was_told_for_one_read_holds_for_those_within_it() {
+    let mut set = open(&set("pass-by", r#"{"who": "X3", "does": "switches"}"#))
+        .set()
+        .clone();
+    let mut inner = set.reads[0].clone();
+    set.reads[0].beats[0].actions[0].id = Some("fade".into());
+    inner.at.action = "fade".into();
+    inner.at.main = None;
+    inner.at.edge = crate::set::Edge::End;
+    inner.condition = Condition::Separation {
+        who: player(3),
+        under: 20.0,
+    };
+    inner.beats.clear();
+    set.reads[0].reads.push(inner);
+    let play = Play::of(set, &Options::default()).unwrap();
+    let branch = play.branch(&[0, 0]).unwrap();
+    let defence = branch.play.defence(Coverage::Chase);
+    assert_eq!(defence.man_of(player(3), branch.forks[0]), player(5));
+    let tried = play.lines().unwrap().answer(Coverage::Chase).tried;
+    assert!(tried[1].told, "{tried:?}");
 }
 
 #[test]

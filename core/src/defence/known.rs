@@ -2,7 +2,7 @@
 
 use super::offence::Offence;
 use super::plan::{Meeting, Task, meetings, tasks};
-use crate::set::{Coverage, Set};
+use crate::set::{Coverage, Read, Set};
 use crate::timeline::Timeline;
 use alloc::vec::Vec;
 
@@ -20,11 +20,13 @@ pub struct Past {
     pub timeline: Timeline,
     /// When it was left, seconds.
     pub until: f64,
+    /// The read that left it.
+    pub read: Read,
 }
 
 /// One line as the five play against it.
 #[derive(Debug)]
-pub(crate) struct Course<'a> {
+pub(super) struct Course<'a> {
     set: &'a Set,
     timeline: &'a Timeline,
     pub(super) offence: Offence,
@@ -33,13 +35,13 @@ pub(crate) struct Course<'a> {
 
 /// The lines that were left, in order, and the one that is played to its end.
 #[derive(Debug)]
-pub(crate) struct Courses<'a> {
+pub(super) struct Courses<'a> {
     left: Vec<Course<'a>>,
     pub(super) last: Course<'a>,
 }
 
 impl<'a> Courses<'a> {
-    pub(crate) fn new(past: &'a [Past], set: &'a Set, timeline: &'a Timeline) -> Self {
+    pub(super) fn new(past: &'a [Past], set: &'a Set, timeline: &'a Timeline) -> Self {
         let course = |set, timeline, until| Course {
             set,
             timeline,

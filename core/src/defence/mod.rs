@@ -17,10 +17,8 @@ mod place;
 mod plan;
 mod simulate;
 
-pub(crate) use known::Courses;
 pub use known::Past;
 pub use plan::Meeting;
-pub(crate) use simulate::Trial;
 
 #[cfg(test)]
 mod tests;

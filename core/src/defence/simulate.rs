@@ -64,7 +64,7 @@ impl Defence {
 
 /// What one simulation is of.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Trial<'a> {
+pub(super) struct Trial<'a> {
     pub court: &'a Court,
     pub courses: &'a Courses<'a>,
     pub coverage: Coverage,
@@ -73,7 +73,7 @@ pub(crate) struct Trial<'a> {
 }
 
 impl Trial<'_> {
-    pub(crate) fn play(self) -> Defence {
+    pub(super) fn play(self) -> Defence {
         let mut sim = Simulation::new(self);
         let dt = 1.0 / f64::from(STEPS);
         let count = self.courses.last.offence.len();

@@ -4,7 +4,9 @@
 
 extern crate std;
 
+use super::known::Courses;
 use super::offence::Offence;
+use super::simulate::Trial;
 use super::*;
 use crate::court::Court;
 use crate::looks::{Chance, looks};

@@ -31,20 +31,20 @@ pub fn check_reads(lines: &Lines, answers: &[Answer], settings: &Settings) -> Ve
             ..Finding::new(What::ReadNever { comes: false }, Severity::Warning, 0.0)
         })
         .collect();
-    let coverages: Vec<Coverage> = answers.iter().map(|a| a.decided.coverage).collect();
     for (path, line) in lines.iter().skip(1) {
         let t = line.past().last().map_or(0.0, |p| p.until);
         let tried = answers.iter().filter_map(|answer| {
             let tried = answer.tried.iter().find(|t| t.path == path)?;
-            let holds = tried.asked.as_ref().is_some_and(|a| a.seen.holds);
-            holds.then_some((answer.decided.coverage, tried))
+            Some((answer.decided.coverage, tried))
         });
-        let tried: Vec<(Coverage, &Tried)> = tried.collect();
-        let what = if tried.is_empty() {
-            let told = lines.can_be_told(path, &coverages);
-            (!told).then_some((None, What::ReadNever { comes: true }, None))
+        let (shown, mut told): (Vec<_>, Vec<_>) = tried.partition(|(_, tried)| tried.shown());
+        told.retain(|(_, tried)| tried.told);
+        // What five show of themselves comes before what they have to be told.
+        let of = if shown.is_empty() { &told } else { &shown };
+        let what = if of.is_empty() {
+            Some((None, What::ReadNever { comes: true }, None))
         } else {
-            worst(&tried, settings)
+            worst(of, settings)
         };
         found.extend(what.map(|(coverage, what, tried)| {
             let ends = tried.map(|t| [t.end, t.instead.0]);

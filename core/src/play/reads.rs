@@ -2,7 +2,7 @@
 
 use super::Play;
 use crate::branch::{self, Dropped, Line, NotPlayed};
-use crate::choice::{Answer, Decided, Lines};
+use crate::choice::{self, Answer, Decided, Lines};
 use crate::fault::{Fault, Faults};
 use crate::math::sort_short;
 use crate::scene::View;
@@ -114,6 +114,13 @@ impl Play {
     #[must_use]
     pub fn left_at(&self) -> Option<f64> {
         self.past.first().map(|past| past.until)
+    }
+
+    /// The coverage that the reads of this branch ask for: what it is to be judged against where nobody
+    /// names another.
+    #[must_use]
+    pub fn asked_coverage(&self) -> Option<Coverage> {
+        choice::asked_coverage(&self.past)
     }
 
     /// The main line of a set as it is drawn, not of a branch, and every branch that its reads make.

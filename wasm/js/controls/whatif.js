@@ -72,6 +72,9 @@ export class WhatIf {
   #choose(value) {
     // What the defence does is not seen without one.
     if (value === DEFENDED) this.#host.coverage ||= this.#full?.coverages[0] ?? "";
+    // Five who are there play what the line is an answer to.
+    const asked = this.#full?.reads.find(({ path }) => path === value)?.coverage;
+    if (asked && this.#host.coverage) this.#host.coverage = asked;
     if (value) this.#host.read = value;
     else this.#host.removeAttribute(ATTRIBUTE.read);
   }

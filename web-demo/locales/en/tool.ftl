@@ -57,4 +57,4 @@ likely = Likely, not certain: defenders choose.
 which-read = Which read beats which coverage
 asked = at { $t } { $title }: { $seen }
 open = seconds open
-in-the-end = In the end of each read's line. + the defence shows what it asks for.
+in-the-end = In the end of each read's line. + the defence shows what it asks for, = a defender is told to.

@@ -57,4 +57,4 @@ likely = Probable, no seguro: los defensores deciden.
 which-read = Qué lectura gana a qué defensa
 asked = en { $t } { $title }: { $seen }
 open = segundos libre
-in-the-end = Al final de cada lectura. + la defensa muestra lo que pide.
+in-the-end = Al final de cada lectura. + la defensa muestra lo que pide, = se le manda a un defensor.

@@ -66,6 +66,9 @@ fn a_read_that_ends_less_open_than_what_is_drawn_is_worse() {
     let worse = has(&found, "read-worse");
     assert_eq!(worse.coverage, Some(Coverage::Chase));
     assert_eq!(worse.read, [0]);
+    // The same where X3 has to be told what no coverage shows.
+    let told = with_read(r#"{"who": "X3", "does": "turns head"}"#, r#"[-1.2, 0.8]"#);
+    has(&found_of(&told), "read-worse");
     // As open as anybody where X2 helps from afar.
     let better = with_read(r#"{"coverage": "chase"}"#, r#""left corner""#);
     has_no(&found_of(&better), "read-worse");
