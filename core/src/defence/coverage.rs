@@ -21,8 +21,9 @@ const AFTER: f64 = 0.9;
 /// Under a screen the defender waits so far on and so far toward the ring from where the cutter
 /// comes out, metres each.
 const MEETS: f64 = 0.6;
-/// Who was told to go round is on the way for so long after it, seconds.
-const ROUND: f64 = 1.6;
+/// Who was told to go round is on the way for so long after it, seconds, or until so far past it,
+/// metres: from there the man is guarded as usual.
+const ROUND: (f64, f64) = (1.6, 0.3);
 /// A switch is called so long before the pass-by, seconds.
 const CALL: f64 = 0.1;
 /// Who takes a man over at a switch waits so far from where that man comes out, metres.
@@ -102,13 +103,13 @@ pub(super) fn arm(m: &Meeting) -> Vec2 {
     direction(m.by_at - m.screen.at).unwrap_or(Vec2::new(0.0, -1.0))
 }
 
-/// What the defender of the cutter wants; `t` is the instant that is in the defender's mind, `last`
-/// the last screen of that run.
+/// What the defender of the cutter wants, who is at `own`; `t` is the instant that is in the
+/// defender's mind, `last` the last screen of that run.
 pub(super) fn screened(
     m: &Meeting,
     last: &Meeting,
     t: f64,
-    seen: &Step,
+    (seen, own): (&Step, Point),
     offence: &Offence,
 ) -> Option<Order> {
     let cutter = seen.place(m.cutter)?;
@@ -118,7 +119,9 @@ pub(super) fn screened(
     }
     if m.asked == Some(Deed::GoesRound) && t >= m.burst {
         let side = m.side.map_or(-arm(m), |s| Vec2::new(s.sign(), 0.0));
-        let goes = t < m.by + ROUND;
+        let course = direction(offence.at(m.by).velocity(m.cutter)).unwrap_or(Vec2::ZERO);
+        let past = (own - m.by_at).dot(course) > ROUND.1;
+        let goes = t < m.by + ROUND.0 && !past;
         let order = Order::to(cutter + v * 0.2, v).round(side);
         return goes.then(|| order.does(Deed::GoesRound));
     }

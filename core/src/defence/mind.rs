@@ -119,7 +119,8 @@ impl Simulation<'_> {
             if d.man == m.cutter {
                 let mut run = known.meetings.iter().rev();
                 let last = run.find(|o| (o.action, o.cutter) == (m.action, m.cutter));
-                coverage::screened(m, last.unwrap_or(m), mind, seen, known.offence)
+                let here = (seen, d.body.at);
+                coverage::screened(m, last.unwrap_or(m), mind, here, known.offence)
             } else if d.man == m.screener {
                 coverage::screener(m, mind, seen)
             } else {
