@@ -137,6 +137,50 @@ fn ties_to_what_is_left_out_are_told() {
     );
 }
 
+/// 3 comes up through a gate of 4 and 5; 5 leaves it at that instant.
+fn gate(edge: &str) -> (Line, Line, f64) {
+    let text = format!(
+        r#"{{ "backcut": 1, "title": "G", "players": {{
+            "1": {{"at": "right slot", "ball": true}}, "3": {{"at": [1.5, 0.85]}},
+            "4": {{"at": "left elbow"}}, "5": {{"at": "right elbow"}} }},
+          "beats": [ {{ "actions": [
+            {{"who": [4, 5], "do": "screen", "kind": "gate", "for": 3, "at": [0, 4.95]}},
+            {{"id": "through", "who": 3, "do": "cut", "off": [4, 5], "to": "top", "pace": "sprint"}},
+            {{"who": 1, "do": "pass", "to": 3}}, {{"who": 3, "do": "shot"}} ] }} ],
+          "reads": [ {{ "at": {{"id": "through", "edge": "{edge}"}}, "by": [5, 1],
+            "if": {{"who": "X5", "does": "steps out"}}, "beats": [ {{ "actions": [
+            {{"who": 5, "do": "cut", "kind": "dive", "via": [[0.9, 2.6]], "to": "rim"}},
+            {{"who": 1, "do": "pass", "kind": "lob", "to": 5}},
+            {{"who": 5, "do": "shot", "kind": "layup"}} ] }} ] }} ] }}"#
+    );
+    forked(&document::read(text.as_bytes()).unwrap())
+}
+
+#[test]
+fn a_gate_that_loses_a_post_stands_as_a_single_screen() {
+    let (main, branch, at) = gate("cue");
+    let place = |line: &Line, n: u8, t: f64| line.timeline().player(who(n), t).unwrap().at();
+    let through = |line: &Line| {
+        let mut rows = line.timeline().actions().iter();
+        rows.find(|a| a.who == who(3)).unwrap().end
+    };
+    // In the main line the posts step together once the cutter is through; in the branch there is
+    // nobody to shut it with, and who is left stays where the cutter went by.
+    let (shut, stood) = (place(&main, 4, at + 1.0), place(&branch, 4, at + 1.0));
+    assert!(distance(shut, place(&main, 4, at)) > 0.2);
+    assert_eq!(stood, place(&branch, 4, at));
+    // The cutter goes through all the same, as late as before.
+    let end = through(&branch);
+    assert!((through(&main) - end).abs() < 1e-4);
+    assert!(distance(place(&branch, 3, end), place(&main, 3, end)) < 1e-3);
+    assert!(place(&branch, 5, branch.timeline().duration()).y < 1.0);
+
+    // Once the gate is shutting, who is left ends the step.
+    let (main, branch, at) = gate("pass-by");
+    let ends = [&main, &branch].map(|line| place(line, 4, at + 1.0));
+    assert!(distance(ends[0], ends[1]) < 1e-9, "{ends:?}");
+}
+
 #[test]
 fn hold_stops_a_runner() {
     let set = set("pass-by", "[2]", r#"{"who": 2, "do": "hold"}"#);
