@@ -4,9 +4,11 @@ use super::measure::text_width;
 use super::shape::{Draw, lines, rect, sans};
 use super::{Anchor, Area, Item, Role, StripGeometry, StripView, TextStyle, Verdict};
 use crate::looks::{Chance, Look};
-use crate::math::Point;
+use crate::math::{Point, round};
 use crate::strip::{Bit, BitKind, Strip};
+use crate::timeline::Slowed;
 use crate::words;
+use alloc::format;
 use alloc::vec::Vec;
 
 const SIZE: f64 = 12.5;
@@ -16,6 +18,8 @@ const GAP: f64 = 7.0;
 const APART: f64 = 20.0;
 /// From the ruler up to the rail of a slow stretch, pixels.
 const RAIL: f64 = 4.0;
+/// The words beside it.
+const RATE: f64 = 10.0;
 
 impl Verdict<'_> {
     pub(super) fn in_strip(
@@ -29,9 +33,7 @@ impl Verdict<'_> {
             open(look, strip, geometry, view, out);
         }
         for slow in self.slow {
-            let ends =
-                [slow.from, slow.to].map(|t| Point::new(geometry.x(t), geometry.ruler - RAIL));
-            out.stroke(lines(&ends), Role::Ink, 2.0);
+            rail(slow, geometry, view, out);
         }
         let mut placed: Vec<Point> = Vec::new();
         for flag in self.flags {
@@ -53,6 +55,27 @@ impl Verdict<'_> {
             }
         }
     }
+}
+
+/// A rail as long as the stretch, and how fast it is shown: "× 0.5".
+fn rail(slow: &Slowed, geometry: &StripGeometry, view: &StripView, out: &mut Vec<Item>) {
+    let y = geometry.ruler - RAIL;
+    let [from, to] = [slow.from, slow.to].map(|t| Point::new(geometry.x(t), y));
+    out.stroke(lines(&[from, to]), Role::Ink, 2.0);
+    let tenths = slow.rate * 10.0;
+    let decimals = 1 + u8::from((tenths - round(tenths)).abs() > 1e-9);
+    let text = format!("× {}", view.voice.number(slow.rate, decimals));
+    let after = to.x + GAP + text_width(&text, RATE, false) <= geometry.right;
+    let (x, anchor) = if after {
+        (to.x + 0.5 * GAP, Anchor::Start)
+    } else {
+        (from.x - 0.5 * GAP, Anchor::End)
+    };
+    let style = TextStyle {
+        halo: Some(Role::Paper),
+        ..sans(RATE, false, anchor)
+    };
+    out.text(Point::new(x, y + 2.0), text, Role::Ink, style);
 }
 
 /// "open 0.9 s" behind the shot's arrow, before it where there is no room behind, and over its tip

@@ -364,6 +364,44 @@ mod tests {
     }
 
     #[test]
+    fn a_slow_stretch_says_how_slow_beside_its_rail_and_within_the_strip() {
+        let played = turnstile();
+        let data = crate::strip::build(&played.timeline, &played.set);
+        let end = played.timeline.duration();
+        for (from, to, rate, said) in [
+            (4.0, 6.0, 0.5, "× 0.5"),
+            (4.0, end, 0.25, "× 0.25"),
+            (1.0, 2.0, 0.3, "× 0.3"),
+        ] {
+            let view = StripView {
+                width_px: 330.0,
+                ..StripView::default()
+            };
+            let slow = [Slowed { from, to, rate }];
+            let verdict = Verdict {
+                slow: &slow,
+                ..Verdict::default()
+            };
+            let geometry = super::super::StripGeometry::of(&data, &view);
+            let scene = strip(&data, Some(&verdict), &view);
+            let told = scene.items.iter().find_map(|i| match i {
+                Item::Text {
+                    at, text, style, ..
+                } if text == said => Some((at.x, style.anchor)),
+                _ => None,
+            });
+            let width = super::super::measure::text_width(said, 10.0, false);
+            let (left, right) = match told.unwrap() {
+                (x, Anchor::Start) => (x, x + width),
+                (x, _) => (x - width, x),
+            };
+            assert!(left >= geometry.left && right <= geometry.right, "{said}");
+            let rail = [from, to].map(|t| geometry.x(t));
+            assert!(right < rail[0] || left > rail[1], "{said} lies on its rail");
+        }
+    }
+
+    #[test]
     fn on_a_phone_how_open_a_shot_is_lies_over_no_run() {
         let played = turnstile();
         let (defence, looks) = simulated(&played);
