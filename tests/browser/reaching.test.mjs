@@ -314,6 +314,31 @@ test("on a phone the rows fold, the lists choose, more unrolls the key", async (
   assert.equal(await key.isVisible(), true);
 });
 
+test("on a phone the list of speeds has the one that the page sets", async (t) => {
+  const { page } = await open(t, { viewport: { width: 390, height: 844 } });
+  const list = page.getByRole("combobox", { name: "Speed" });
+  await list.waitFor();
+  const told = (rate) =>
+    page.evaluate(
+      (r) =>
+        new Promise((done) => {
+          const set = document.querySelector("backcut-set");
+          const [select] = set.shadowRoot.querySelectorAll("select[aria-label=Speed]");
+          const look = () => {
+            const { text = "", value = "" } = select.selectedOptions[0] ?? {};
+            if (Number(value) === r) done([text, select.options.length]);
+            else requestAnimationFrame(look);
+          };
+          set.playbackRate = r;
+          look();
+        }),
+      rate,
+    );
+  assert.deepEqual(await told(0.75), ["Speed × 0.75", 4]);
+  assert.deepEqual(await told(2), ["Speed × 2.00", 4]);
+  assert.deepEqual(await told(1), ["Game speed", 4]);
+});
+
 for (const [width, colorScheme] of [
   [820, "light"],
   [820, "dark"],

@@ -19,7 +19,7 @@ const APART: f64 = 20.0;
 /// From the ruler up to the rail of a slow stretch, pixels.
 const RAIL: f64 = 4.0;
 /// The words beside it.
-const RATE: f64 = 10.0;
+const RATE: f64 = 9.0;
 
 impl Verdict<'_> {
     pub(super) fn in_strip(
@@ -75,7 +75,7 @@ fn rail(slow: &Slowed, geometry: &StripGeometry, view: &StripView, out: &mut Vec
         halo: Some(Role::Paper),
         ..sans(RATE, false, anchor)
     };
-    out.text(Point::new(x, y + 2.0), text, Role::Ink, style);
+    out.text(Point::new(x, y + 0.5), text, Role::Ink, style);
 }
 
 /// "open 0.9 s" behind the shot's arrow, before it where there is no room behind, and over its tip

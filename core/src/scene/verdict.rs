@@ -390,7 +390,7 @@ mod tests {
                 } if text == said => Some((at.x, style.anchor)),
                 _ => None,
             });
-            let width = super::super::measure::text_width(said, 10.0, false);
+            let width = super::super::measure::text_width(said, 9.0, false);
             let (left, right) = match told.unwrap() {
                 (x, Anchor::Start) => (x, x + width),
                 (x, _) => (x - width, x),

@@ -15,6 +15,7 @@ frame = Frame
 slow = Slow
 half = Half
 half-speed = Half speed
+other-speed = Speed × { NUMBER($rate, minimumFractionDigits: 2, maximumFractionDigits: 2) }
 game-speed = Game speed
 speed = Speed
 

@@ -15,6 +15,7 @@ frame = Imagen
 slow = Lento
 half = Medio
 half-speed = Media velocidad
+other-speed = Velocidad × { NUMBER($rate, minimumFractionDigits: 2, maximumFractionDigits: 2) }
 game-speed = Ritmo real
 speed = Velocidad
 
