@@ -2,11 +2,11 @@
 //! percentages.
 
 use crate::athlete::Limits;
-use crate::defence::{Defence, DefenderState, STEPS, coverages};
+use crate::defence::{Defence, DefenderState, STEPS};
 use crate::flight::{Spot3, catch_height, pass, release_height};
 use crate::math::{Listed, Point, Vec2, direction, distance, length, sqrt};
 use crate::motion::Sprint;
-use crate::set::{ActionId, Coverage, Edge, PlayerId, Set, Verb};
+use crate::set::{ActionId, Coverage, Edge, PlayerId, Verb};
 use crate::timeline::{BallUse, TimedAction, Timeline};
 use alloc::vec::Vec;
 
@@ -392,21 +392,4 @@ pub struct Outcome {
     pub written: bool,
     /// The looks it leaves, the same actions in every row.
     pub looks: Vec<Look>,
-}
-
-/// What a set yields against every coverage that it can meet, and the one that its file names.
-#[must_use]
-pub fn outcomes(
-    set: &Set,
-    timeline: &Timeline,
-    defend: impl Fn(Coverage) -> Defence,
-) -> Vec<Outcome> {
-    let mut all = coverages(set, timeline);
-    all.extend(set.defence.all.filter(|c| !all.contains(c)));
-    let outcome = |coverage| Outcome {
-        coverage,
-        written: set.defence.all == Some(coverage),
-        looks: looks(timeline, &defend(coverage)),
-    };
-    all.into_iter().map(outcome).listed()
 }

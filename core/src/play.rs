@@ -172,6 +172,14 @@ impl Play {
         defence::coverages(&self.set, &self.timeline)
     }
 
+    /// Those, and the one that the file names.
+    #[must_use]
+    pub fn coverages_tried(&self) -> Vec<Coverage> {
+        let mut all = self.coverages();
+        all.extend(self.set.defence.all.filter(|c| !all.contains(c)));
+        all
+    }
+
     /// Five defenders under `coverage`; on a branch they also do what its reads ask for, as far as
     /// somebody can be told to.
     #[must_use]
@@ -189,10 +197,15 @@ impl Play {
         looks::looks(&self.timeline, defence)
     }
 
-    /// The looks under every coverage this set can meet.
+    /// The looks under every coverage that is [tried](Self::coverages_tried).
     #[must_use]
     pub fn outcomes(&self) -> Vec<Outcome> {
-        looks::outcomes(&self.set, &self.timeline, |coverage| self.defence(coverage))
+        let outcome = |coverage| Outcome {
+            coverage,
+            written: self.set.defence.all == Some(coverage),
+            looks: self.looks(&self.defence(coverage)),
+        };
+        self.coverages_tried().into_iter().map(outcome).collect()
     }
 
     // --- in words --------------------------------------------------------------------------

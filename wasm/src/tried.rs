@@ -20,9 +20,7 @@ pub(crate) struct Tried {
 impl Tried {
     /// Nothing yet of `main`, a set as it is drawn.
     pub(crate) fn of(main: &Play) -> Self {
-        let own = main.set().defence.all;
-        let mut left = main.coverages();
-        left.extend(own.filter(|c| !left.contains(c)));
+        let mut left = main.coverages_tried();
         left.reverse();
         let reads = !main.set().reads.is_empty();
         Self {

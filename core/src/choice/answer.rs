@@ -94,14 +94,11 @@ impl Lines {
             let (_, before) = path.split_last()?;
             self.seen(path, at_hand(before)?)
         };
-        let shown = |path: &[usize]| asked(path).is_some_and(|asked| asked.seen.holds);
         let five = self.five(coverage);
         let tried = played.iter().filter_map(|(path, line, _, looks)| {
             let (_, before) = path.split_last()?;
             let (_, left, _, instead) = of(before)?;
-            let all_shown = (1..=path.len()).all(|n| path.get(..n).is_some_and(shown));
-            let told = (!all_shown).then(|| Told::new(line.past(), line.set(), five));
-            let told = told.flatten();
+            let told = Told::new(line.past(), line.set(), five);
             let told_looks = told.as_ref().and_then(|told| told.looks(left, line, five));
             let [instead, looks] = match &told_looks {
                 Some([instead, looks]) => [instead, looks],

@@ -311,11 +311,9 @@ fn the_first_true_read_wins_by_its_instant_and_those_after_it_are_not_asked() {
     assert_eq!(order, [1, 0]);
 }
 
-#[test]
-fn a_read_within_a_read_is_asked_of_the_branch() {
-    let mut set = open(&set("plant", r#"{"coverage": "switch"}"#))
-        .set()
-        .clone();
+/// The set with a second read within its own: once the fade has ended, and wherever X3 is then.
+fn nested(edge: &str, condition: &str) -> Play {
+    let mut set = open(&set(edge, condition)).set().clone();
     let mut inner = set.reads[0].clone();
     set.reads[0].beats[0].actions[0].id = Some("fade".into());
     inner.at.action = "fade".into();
@@ -328,7 +326,12 @@ fn a_read_within_a_read_is_asked_of_the_branch() {
     };
     inner.beats.clear();
     set.reads[0].reads.push(inner);
-    let play = Play::of(set, &Options::default()).unwrap();
+    Play::of(set, &Options::default()).unwrap()
+}
+
+#[test]
+fn a_read_within_a_read_is_asked_of_the_branch() {
+    let play = nested("plant", r#"{"coverage": "switch"}"#);
     let switched = play.decided(Coverage::Switch).unwrap();
     assert_eq!(switched.path, [0, 0], "{switched:?}");
     assert!(switched.asked[1].t > switched.asked[0].t);
@@ -378,21 +381,7 @@ fn five_do_what_the_reads_of_their_line_ask_for() {
 
 #[test]
 fn what_was_told_for_one_read_holds_for_those_within_it() {
-    let mut set = open(&set("pass-by", r#"{"who": "X3", "does": "switches"}"#))
-        .set()
-        .clone();
-    let mut inner = set.reads[0].clone();
-    set.reads[0].beats[0].actions[0].id = Some("fade".into());
-    inner.at.action = "fade".into();
-    inner.at.main = None;
-    inner.at.edge = crate::set::Edge::End;
-    inner.condition = Condition::Separation {
-        who: player(3),
-        under: 20.0,
-    };
-    inner.beats.clear();
-    set.reads[0].reads.push(inner);
-    let play = Play::of(set, &Options::default()).unwrap();
+    let play = nested("pass-by", r#"{"who": "X3", "does": "switches"}"#);
     let branch = play.branch(&[0, 0]).unwrap();
     let defence = branch.play.defence(Coverage::Chase);
     assert_eq!(defence.man_of(player(3), branch.forks[0]), player(5));

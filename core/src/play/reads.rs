@@ -146,9 +146,7 @@ impl Play {
     /// # Errors
     /// As [`Play::lines`].
     pub fn answers(&self) -> Result<Vec<Answer>, Faults> {
-        let lines = self.lines()?;
-        let mut all = self.coverages();
-        all.extend(self.set.defence.all.filter(|c| !all.contains(c)));
+        let (lines, all) = (self.lines()?, self.coverages_tried());
         Ok(all.into_iter().map(|c| lines.answer(c)).collect())
     }
 }

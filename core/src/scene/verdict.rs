@@ -387,13 +387,14 @@ mod tests {
             let told = scene.items.iter().find_map(|i| match i {
                 Item::Text {
                     at, text, style, ..
-                } if text == said => Some((at.x, style.anchor)),
+                } if text == said => Some((at.x, *style)),
                 _ => None,
             });
-            let width = super::super::measure::text_width(said, 9.0, false);
-            let (left, right) = match told.unwrap() {
-                (x, Anchor::Start) => (x, x + width),
-                (x, _) => (x - width, x),
+            let (x, style) = told.unwrap();
+            let width = super::super::measure::text_width(said, style.size, style.bold);
+            let (left, right) = match style.anchor {
+                Anchor::Start => (x, x + width),
+                _ => (x - width, x),
             };
             assert!(left >= geometry.left && right <= geometry.right, "{said}");
             let rail = [from, to].map(|t| geometry.x(t));

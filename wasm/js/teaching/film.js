@@ -196,7 +196,7 @@ export class Film {
     const stands = alone
       ? this.#say.filmApart({ time: currentTime })
       : this.#say.filmTied({ time: currentTime, film: time });
-    const drawn = this.#say.filmOfDrawn({ time: this.#until });
-    this.#panel.tell(currentTime > this.#until ? drawn : paused ? stands : "");
+    if (currentTime > this.#until) this.#panel.tell(this.#say.filmOfDrawn({ time: this.#until }));
+    else this.#panel.tell(paused ? stands : "");
   }
 }

@@ -18,7 +18,7 @@ const AHEAD = FRAME * 0.9;
 const INSIDE = 0.001;
 /** A picture so far behind where the film is, seconds, is one from before a jump. */
 const STRAY = 0.5;
-/** A picture so far ahead of it, at the film's own speed, is not due: a busy Firefox tells of some. Seconds. */
+/** A picture so far ahead of it, seconds at the film's own speed, is not due: a busy Firefox tells of some, 0.3 ahead. */
 const NOT_DUE = 0.1;
 /** A set that did not ask for so long, milliseconds, is not seen or held by a finger. */
 const PATIENCE_MS = 500;
