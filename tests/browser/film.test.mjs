@@ -193,9 +193,16 @@ test("in a loop both start again", async (t) => {
         const set = document.querySelector("backcut-set");
         set.addEventListener("seeked", () => done(set.currentTime), { once: true });
         set.play();
+        // The page is busy while the film goes on past the end of the set.
+        const stall = () => {
+          if (set.currentTime < set.duration - 0.1) return requestAnimationFrame(stall);
+          const since = performance.now();
+          while (performance.now() - since < 500);
+        };
+        stall();
       }),
   );
-  assert.ok((await looped) < 0.2);
+  assert.equal(await looped, 0);
   together(await drift(page, { from: 0.1, pictures: 20 }));
   await page.evaluate(() => document.querySelector("backcut-set").pause());
   await settled(page);

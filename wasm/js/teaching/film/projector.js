@@ -207,7 +207,8 @@ export class Projector {
     if (!this.#watching) this.#shown = { film: video.currentTime, at: now };
     const { film, at } = this.#shown;
     const since = Math.max(0, now - at) / 1000;
-    const most = play.setAt(film) + AHEAD;
+    // A film that went on past the set's end between two looks has the set end, or begin, no later.
+    const most = Math.min(play.setAt(film) + AHEAD, play.duration);
     return Math.max(t, Math.min(play.setAt(film + since * bounded), most));
   };
 
