@@ -8,7 +8,7 @@ import { join } from "node:path";
 import { before, test } from "node:test";
 import { root } from "../../.ci/process.mjs";
 import { clip } from "./clip.mjs";
-import { audit, inBrowser, refined } from "./page.mjs";
+import { audit, drawn, inBrowser, refined } from "./page.mjs";
 
 const SCREENS = join(root, "target/screens");
 const SIZES = [
@@ -38,12 +38,6 @@ const seek = (page, time) =>
         set.currentTime = t;
       }),
     time,
-  );
-
-/** Waits until what was asked of the page so far is painted. */
-const drawn = (page) =>
-  page.evaluate(
-    () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
   );
 
 /** Each mode: how it is opened, what it is brought to, and where what it says stands. */

@@ -177,6 +177,13 @@ export function refined(page) {
   );
 }
 
+/** Resolves once a frame that began after this is over: all is laid out and drawn as it stands. */
+export function drawn(page) {
+  return page.evaluate(
+    () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+  );
+}
+
 /** A property of the first set on the page. */
 export function property(page, name) {
   return page.evaluate((key) => document.querySelector("backcut-set")[key], name);

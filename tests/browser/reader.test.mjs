@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { SET, TAG, audit, event, inBrowser, pixels, property, refined } from "./page.mjs";
+import { SET, TAG, audit, drawn, event, inBrowser, pixels, property, refined } from "./page.mjs";
 
 const HANDOFF = '<backcut-set src="/web-demo/sets/breakwater.json"></backcut-set>';
 /** Its words are there from the start, and with them its height. */
@@ -13,12 +13,6 @@ const browser = inBrowser();
 const { open } = browser;
 
 const button = (page, name) => page.getByRole("button", { name, exact: true });
-
-/** Resolves once the page's next frame has been laid out. */
-const laidOut = (page) =>
-  page.evaluate(
-    () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
-  );
 
 // -- captions -------------------------------------------------------------------------------------
 
@@ -219,7 +213,7 @@ test("in a low window the key folds, the court gives way, the strip folds, the c
   });
   const seen = async (height) => {
     await page.setViewportSize({ width: 820, height });
-    await laidOut(page);
+    await drawn(page);
     const box = async (selector) => page.locator(selector).boundingBox();
     const reader = (await box(".reader")).height;
     return {
