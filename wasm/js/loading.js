@@ -26,7 +26,10 @@ export async function loadSet(element, signal, wait, keep, open, fail) {
     // Both at once: on a phone each wait for the other would be a round trip.
     // Kept even where no file comes: it paints the empty court.
     const first = loadModule().then(keep);
-    const [module, bytes] = await Promise.all([first, fileOf(element, element.src, signal)]);
+    // The line of a read is known to the full one alone; where that does not come it is as drawn.
+    const opener = element.read ? loadFull().catch(() => first) : first;
+    const file = fileOf(element, element.src, signal);
+    const [module, bytes] = await Promise.all([opener, file, first]);
     if (signal.aborted) return;
     try {
       open(module, bytes);

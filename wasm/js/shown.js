@@ -1,6 +1,6 @@
 /** What a link asks to be shown of a set, by the words that stand behind it. */
 
-import { ATTRIBUTE } from "./names.js";
+import { ATTRIBUTE, EVENT } from "./names.js";
 
 /** @import { BackcutSet } from "./element.js" */
 
@@ -63,9 +63,15 @@ export function show(element, { from, until, beat, read, follow, coverage, speed
     element.autoplay = false;
     element.pause();
   }
+  const place = () => {
+    if (from !== undefined) element.currentTime = from;
+    else if (beat !== undefined) element.beat = beat;
+  };
+  // A line that is not there yet has beats and a length of its own.
+  if (otherLine && element.readyState) {
+    element.addEventListener(EVENT.loadedmetadata, place, { once: true });
+  } else if (from === undefined) element.ready.then(place).catch(() => {});
   if (from !== undefined) element.currentTime = from;
-  else if (beat !== undefined) element.ready.then(() => (element.beat = beat)).catch(() => {});
-  if (otherLine) element.ready.then(() => placeAnew(element, from, beat)).catch(() => {});
   leaveRange(element);
   if (until === undefined || paused) return;
   if (from === undefined) element.currentTime = 0;
@@ -82,15 +88,6 @@ export function show(element, { from, until, beat, read, follow, coverage, speed
 const RANGE = Symbol.for("backcut-range");
 
 /** @typedef {BackcutSet & { [RANGE]?: AbortController }} Ranged */
-
-/** Once another line is there: it has beats and a length of its own. @param {BackcutSet} element @param {number} [from] @param {number} [beat] */
-function placeAnew(element, from, beat) {
-  const place = () => {
-    if (from !== undefined) element.currentTime = from;
-    else if (beat !== undefined) element.beat = beat;
-  };
-  element.addEventListener("loadedmetadata", place, { once: true });
-}
 
 /** Lets it play on beyond its range. @param {Ranged} element */
 export function leaveRange(element) {
