@@ -75,7 +75,8 @@ async function tried() {
     });
   const once = (name) =>
     new Promise((resolve) => set.addEventListener(name, resolve, { once: true }));
-  const first = painted();
+  // It is open before it is seen to be near, and painted.
+  while (!painted()) await new Promise((done) => requestAnimationFrame(done));
   await set.play();
   while (set.currentTime < 0.2) await once("timeupdate");
   set.pause();
@@ -85,10 +86,10 @@ async function tried() {
   while (set.looks === null) await new Promise((done) => requestAnimationFrame(done));
   const looks = set.looks.length;
   const poster = set.querySelector("svg").getBoundingClientRect().height;
-  return { first, seeked, defended: looks > 0, poster };
+  return { seeked, defended: looks > 0, poster };
 }
 
-const WELL = { first: true, seeked: 2.5, defended: true, poster: 0 };
+const WELL = { seeked: 2.5, defended: true, poster: 0 };
 
 test("from disk, without a network, it plays, seeks and shows the defence in Chromium", async (t) => {
   const { page, problems } = await open(t, made("one.html", sets("turnstile")));

@@ -62,11 +62,9 @@ const inside = (frame) =>
 
 /** Resolves once the frame is as high as what is in it. */
 async function fits(page, frame) {
-  const height = await inside(frame);
-  await page.waitForFunction(
-    (h) => Math.abs(document.querySelector("iframe").height - h) <= 1,
-    height,
-  );
+  let height = NaN;
+  // Both are measured until they agree: a set may be on its way to the height that it will have.
+  while (!(Math.abs((await outside(page)) - height) <= 1)) height = await inside(frame);
   return height;
 }
 

@@ -89,10 +89,11 @@ test("a defence by a wrong name is said, with the right ones", async (t) => {
 });
 
 test("a set that goes while its cures are looked for leaves nothing behind", async (t) => {
-  const { page, problems } = await open(t, { body: demo("fogbank", 'coverage="chase" notes') });
-  await judged(page);
+  const { page, problems } = await open(t, { body: demo("fogbank", 'coverage="chase"') });
+  await page.waitForFunction(() => document.querySelector("backcut-set").looks);
   const cured = await page.evaluate(async () => {
     const set = document.querySelector("backcut-set");
+    set.notes = true;
     const rest = () => new Promise((resolve) => setTimeout(resolve));
     const cures = set.findings.filter(({ cure }) => cure).length;
     // Another level opens the set anew; the one before is gone in the middle of its search.

@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { SET, TOLD, audit, event, inBrowser, property, refined } from "./page.mjs";
+import { SET, TOLD, audit, event, inBrowser, near, property, refined } from "./page.mjs";
 
 const browser = inBrowser();
 const { open } = browser;
@@ -26,6 +26,7 @@ test("on a page in Spanish the controls, the caption line and the numbers are Sp
   const { page, problems } = await open(t, { body: within("es-ES", demo("fogbank", "notes")) });
   await refined(page);
   await judged(page);
+  await button(page, "Ver").waitFor();
   for (const name of ["Ver", "Fase siguiente", "Lento", "Avisos", "Compartir", "Teclas"]) {
     assert.equal(await button(page, name).first().isVisible(), true, name);
   }
@@ -96,6 +97,7 @@ test("it is never seen in English first", async (t) => {
     document.querySelector("main").innerHTML = body;
     await document.querySelector("backcut-set").ready;
   }, within("es"));
+  await near(page);
   assert.equal(await button(page, "Play").count(), 0);
   const court = await page.locator(".court").boundingBox();
   come();
@@ -134,7 +136,11 @@ test("it turns with the page's language, and stays where it is", async (t) => {
   const { page, problems } = await open(t, { body: within("en") });
   await refined(page);
   await page.evaluate(() =>
-    Object.assign(document.querySelector("backcut-set"), { currentTime: 2.5, playbackRate: 0.5 }),
+    Object.assign(document.querySelector("backcut-set"), {
+      currentTime: 2.5,
+      playbackRate: 0.5,
+      loop: true,
+    }),
   );
   await button(page, "Follow 3").click();
   await button(page, "Captions").click();
@@ -171,6 +177,7 @@ test("a mode that was on is ended when the page turns, and can be had in the oth
 test("two sets of one page may speak two languages, and one that is moved takes the other", async (t) => {
   const { page } = await open(t, { body: within("es") + within("en") });
   await refined(page);
+  await button(page, "Ver").waitFor();
   assert.equal(await button(page, "Ver").count(), 1);
   assert.equal(await button(page, "Play").count(), 1);
   await page.evaluate(() => {
@@ -212,12 +219,8 @@ test("a set that is out of the window turns too", async (t) => {
   await turn(page, "es");
   await page.evaluate(() => scrollTo(0, 0));
   await button(page, "Ver").waitFor();
-  assert.equal(
-    await page
-      .locator(".court canvas")
-      .first()
-      .evaluate((c) => c.width > 0),
-    true,
+  await page.waitForFunction(
+    () => document.querySelector("backcut-set").shadowRoot.querySelector("canvas").width > 0,
   );
 });
 
@@ -427,7 +430,7 @@ test("no word of the page escapes the catalogue", async (t) => {
     await page.keyboard.press("Escape");
     // What copying says where it may, and where it may not.
     for (const way of await page.locator(".ways button").all()) {
-      if (await way.isVisible()) await way.click({ timeout: 3000 });
+      if (await way.isVisible()) await way.click();
       assert.deepEqual(await escaped(page), []);
     }
   }

@@ -2,13 +2,14 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { SET, TAG, event, inBrowser, pixels, property, refined } from "./page.mjs";
+import { SET, TAG, event, inBrowser, near, pace, pixels, property, refined } from "./page.mjs";
 
 const browser = inBrowser();
 const { open } = browser;
 
 test("it works under a strict policy without one violation", async (t) => {
   const { page, problems } = await open(t);
+  await pace(page, 0.1);
   await page.getByRole("button", { name: "Play", exact: true }).click();
   await page.getByRole("button", { name: "Pause", exact: true }).click();
   await page.getByRole("button", { name: "Next beat" }).click();
@@ -197,6 +198,7 @@ test("moved in the page it keeps its time and does not load anew", async (t) => 
   const result = await page.evaluate(async () => {
     const set = document.querySelector("backcut-set");
     set.currentTime = 2;
+    set.playbackRate = 0.1;
     await set.play();
     document.querySelector("#there").append(set);
     const loads = () =>
@@ -228,6 +230,7 @@ test("taken out it lets go, put back it shows the same instant", async (t) => {
     return { width, time: set.currentTime };
   });
   assert.deepEqual(time, { width: 0, time: 2 });
+  await near(page);
   assert.ok((await pixels(page, 1)).painted);
 });
 
@@ -468,6 +471,7 @@ for (const width of [390, 820]) {
     await page.route(/\/late-/, (route) => held.then(() => route.continue()));
     await page.reload();
     await page.evaluate(() => document.querySelector("backcut-set").ready);
+    await near(page);
     const height = async () => (await page.locator("backcut-set").boundingBox()).height;
     const before = await height();
     release();

@@ -8,7 +8,7 @@ import { join } from "node:path";
 import { before, test } from "node:test";
 import { root } from "../../.ci/process.mjs";
 import { clip } from "./clip.mjs";
-import { audit, drawn, inBrowser, refined } from "./page.mjs";
+import { audit, drawn, inBrowser, pace, refined } from "./page.mjs";
 
 const SCREENS = join(root, "target/screens");
 const SIZES = [
@@ -88,8 +88,10 @@ const MODES = {
       const place = page.getByRole("application");
       if (await place.count()) await place.click();
       else if (await button(page, "Play").isVisible()) {
+        await pace(page, 0.1);
         await press(page, "Play");
         await press(page, "Now");
+        await pace(page, 1);
       } else {
         await page.getByRole("radio").first().check();
         await press(page, "Answer");

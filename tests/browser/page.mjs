@@ -158,6 +158,7 @@ async function open(
     await page.evaluate(() =>
       Promise.all([...document.querySelectorAll("backcut-set")].map((e) => e.ready)),
     );
+  if (wait) await near(page);
   return { page, problems };
 }
 
@@ -182,6 +183,23 @@ export function drawn(page) {
   return page.evaluate(
     () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
   );
+}
+
+/**
+ * Resolves once the page's observers have told where things are: a set may be open before that, but
+ * is laid out and painted only then. Of a page's observers the last made is told last.
+ */
+export function near(page) {
+  return page.evaluate(
+    () => new Promise((told) => new IntersectionObserver(told).observe(document.body)),
+  );
+}
+
+/** Has the first set play so many times as fast: slowly, where a busy machine may come too late. */
+export function pace(page, rate) {
+  return page.evaluate((to) => {
+    document.querySelector("backcut-set").playbackRate = to;
+  }, rate);
 }
 
 /** A property of the first set on the page. */

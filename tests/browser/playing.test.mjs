@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { TAG, event, inBrowser, pixels, property } from "./page.mjs";
+import { TAG, event, inBrowser, pace, pixels, property } from "./page.mjs";
 
 const browser = inBrowser();
 const { open } = browser;
@@ -28,9 +28,9 @@ test("the first picture is there without a click", async (t) => {
 test("play moves the players, pause stops them where they are", async (t) => {
   const { page } = await open(t);
   const before = await pixels(page, 1);
-  const playing = event(page, "timeupdate");
+  await pace(page, 0.2);
   await button(page, "Play").click();
-  await playing;
+  await page.waitForFunction(() => document.querySelector("backcut-set").currentTime > 0.2);
   await button(page, "Pause").click();
   const time = await property(page, "currentTime");
   assert.ok(time > 0);

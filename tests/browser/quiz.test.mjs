@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { audit, inBrowser, pixels, property, refined } from "./page.mjs";
+import { audit, inBrowser, pace, pixels, property, refined } from "./page.mjs";
 
 const demo = (name, attributes = "") =>
   `<backcut-set src="/web-demo/sets/${name}.json" ${attributes}></backcut-set>`;
@@ -45,8 +45,10 @@ async function clicked(page) {
     const box = await page.getByRole("application").boundingBox();
     await page.mouse.click(box.x + 0.6 * box.width, box.y + 0.4 * box.height);
   } else if (kind === "instant") {
+    await pace(page, 0.1);
     await button(page, "Play").click();
     await button(page, "Now").click();
+    await pace(page, 1);
   } else if (kind === "by hand") {
     await page.locator(".slide input").press("ArrowRight");
     await button(page, "Answer").click();
@@ -113,9 +115,11 @@ test("a round by keyboard: a cross that is told, a press, a choice", async (t) =
       await page.getByText("0.5 m to the right of the ring, 3.0 m out").waitFor();
       await page.keyboard.press("Enter");
     } else if (kind === "instant") {
+      await pace(page, 0.1);
       await page.keyboard.press("Enter");
       await button(page, "Now").waitFor();
       await page.keyboard.press(" ");
+      await pace(page, 1);
     } else {
       await page.keyboard.press("Tab");
       await page.keyboard.press(" ");

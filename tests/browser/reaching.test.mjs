@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { TAG, TOLD, audit, inBrowser, property, refined } from "./page.mjs";
+import { TAG, TOLD, audit, drawn, inBrowser, pace, property, refined } from "./page.mjs";
 
 const browser = inBrowser();
 const { open } = browser;
@@ -20,6 +20,7 @@ test("dragging in the strip scrubs, and the slider says where", async (t) => {
   await page.mouse.up();
   const time = await property(page, "currentTime");
   assert.ok(Math.abs(time / duration - 0.75) < 0.01, `${time}`);
+  await drawn(page);
   const text = await page.getByRole("slider").getAttribute("aria-valuetext");
   assert.match(
     text,
@@ -29,6 +30,7 @@ test("dragging in the strip scrubs, and the slider says where", async (t) => {
 
 test("scrubbing while it plays goes on playing from there", async (t) => {
   const { page } = await open(t);
+  await pace(page, 0.1);
   await page.getByRole("button", { name: "Play", exact: true }).click();
   const box = await page.getByRole("slider").boundingBox();
   await page.mouse.move(box.x + box.width / 2, box.y + 60);

@@ -315,6 +315,7 @@ test("on paper each beat is drawn in black on white, with its words", async (t) 
   for (const canvas of colours) assert.deepEqual(canvas, { coloured: 0, dark: true, dense: 3 });
   await page.emulateMedia({ media: "screen" });
   await page.evaluate(() => dispatchEvent(new Event("afterprint")));
+  await drawn(page);
   assert.equal(await sheet.locator("canvas").count(), 0);
   assert.equal(await page.locator(".court").isVisible(), true);
   assert.deepEqual(await pixels(page, 1), screen, "the screen's picture was never touched");

@@ -3,7 +3,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { SET, TAG, TOLD, inBrowser, property, refined } from "./page.mjs";
+import { SET, TAG, TOLD, inBrowser, pace, property, refined } from "./page.mjs";
 import { POLICY } from "./server.mjs";
 
 const browser = inBrowser();
@@ -89,6 +89,7 @@ test("where scripts must be trusted it works without one violation", async (t) =
   await page.getByRole("slider").focus();
   await page.keyboard.press("?");
   await page.keyboard.press("Escape");
+  await pace(page, 0.1);
   await page.getByRole("button", { name: "Play", exact: true }).click();
   await page.getByRole("button", { name: "Pause", exact: true }).click();
   await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
@@ -128,6 +129,7 @@ test("a trap shows what the page gave, throws nothing, and a new address may men
     return document.querySelector("backcut-set").ready;
   }, GIVEN);
   await refined(page);
+  await pace(page, 0.1);
   await page.evaluate(() => document.querySelector("backcut-set").play());
   await page.waitForFunction(() => document.querySelector("backcut-set").currentTime > 0.1);
   await page.evaluate(() => (globalThis.trapped = true));

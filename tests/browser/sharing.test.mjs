@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 import jsQR from "jsqr";
-import { SET, TAG, audit, inBrowser, pixels, property, refined } from "./page.mjs";
+import { SET, TAG, audit, inBrowser, pace, pixels, property, refined } from "./page.mjs";
 
 const browser = inBrowser();
 const CLIPBOARD = { permissions: ["clipboard-read", "clipboard-write"] };
@@ -273,7 +273,7 @@ test("a link with a range plays that, and stands at its end", async (t) => {
 test("a range that is paused goes on to the same end, and one watches for it", async (t) => {
   const { page } = await sharing(t);
   const link = await copied(page, "Copy link");
-  const there = (await visited(t, `${link}&t=0.5,1.5`)).page;
+  const there = (await visited(t, `${link}&t=0.5,1.5&speed=0.1`)).page;
   await ready(there);
   await there.evaluate(() => {
     const set = document.querySelector("backcut-set");
@@ -303,6 +303,7 @@ test("a range that is paused goes on to the same end, and one watches for it", a
       await set.play();
     });
   }
+  await pace(there, 1);
   await there.waitForFunction(() => {
     const set = document.querySelector("backcut-set");
     return set.paused && set.currentTime === 1.5;
