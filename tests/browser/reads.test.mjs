@@ -183,3 +183,19 @@ test("a beat and an instant in a link are those of the line that it names", asyn
     } else assert.equal(time, 9.55);
   }
 });
+
+test("where what knows reads does not come, the line drawn is shown", async (t) => {
+  const { page } = await open(t, { body: demo("turnstile") });
+  const drawn = await property(page, "duration");
+  await page.route("**/full*", (route) => route.abort());
+  await page.reload();
+  await page.evaluate(
+    (body) => {
+      document.querySelector("main").innerHTML = body;
+      return document.querySelector("backcut-set").ready;
+    },
+    demo("turnstile", 'read="2"'),
+  );
+  assert.equal(await property(page, "duration"), drawn);
+  assert.equal(await property(page, "error"), null);
+});
