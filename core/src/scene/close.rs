@@ -50,8 +50,9 @@ pub fn close_up(
     }
     let times = timeline.beats().get(beat)?;
     let middle = subject(timeline, set, times)?;
-    let area = emptiest(timeline, times, &camera, source(&camera, middle));
-    let ruler = ruler(timeline, times, &inner(area, middle), area);
+    let taken = places_taken(timeline, times);
+    let area = emptiest(&taken, &camera, source(&camera, middle));
+    let ruler = ruler(&taken, &inner(area, middle), area);
     Some(CloseUp {
         area,
         middle,
@@ -132,8 +133,24 @@ fn source(camera: &Camera, middle: Point) -> Area {
     }
 }
 
+/// Where everybody and the ball are at thirteen instants of a beat, metres. Each place that the inset
+/// may take is held against them, so they are asked for once.
+fn places_taken(timeline: &Timeline, beat: &TimedBeat) -> Vec<Point> {
+    let mut places = Vec::with_capacity(13 * 6);
+    for i in 0..=12_u8 {
+        let t = beat.start + (beat.end - beat.start) * f64::from(i) / 12.0;
+        let ball = timeline.ball(t);
+        let movers = PlayerId::ALL
+            .iter()
+            .filter_map(|id| timeline.player(*id, t))
+            .map(|m| Point::new(m.x, m.y));
+        places.extend(movers.chain([Point::new(ball.x, ball.y)]));
+    }
+    places
+}
+
 /// Of the places along both sides, the one that covers least of the beat, the lowest first.
-fn emptiest(timeline: &Timeline, beat: &TimedBeat, camera: &Camera, source: Area) -> Area {
+fn emptiest(taken: &[Point], camera: &Camera, source: Area) -> Area {
     let right = camera.area.width - WIDTH_PX - MARGIN;
     let low = camera.area.height - HEIGHT_PX - MARGIN;
     let high = 3.0 * MARGIN;
@@ -146,7 +163,7 @@ fn emptiest(timeline: &Timeline, beat: &TimedBeat, camera: &Camera, source: Area
                 width: WIDTH_PX,
                 height: HEIGHT_PX,
             };
-            let covers = covered(timeline, beat, camera, area);
+            let covers = covered(taken, camera, area);
             let hides = overlap(area, source);
             let cost = covers + if hides { 1000 } else { 0 };
             if cost < best.0 {
@@ -158,7 +175,7 @@ fn emptiest(timeline: &Timeline, beat: &TimedBeat, camera: &Camera, source: Area
 }
 
 /// Of the inset's corners, the one where its mark covers least.
-fn ruler(timeline: &Timeline, beat: &TimedBeat, inner: &Camera, area: Area) -> Point {
+fn ruler(taken: &[Point], inner: &Camera, area: Area) -> Point {
     let length = 0.5 * SCALE + 38.0;
     let mut best = (usize::MAX, Point::ZERO);
     for y in [area.y + 9.0, area.y + area.height - 9.0] {
@@ -169,7 +186,7 @@ fn ruler(timeline: &Timeline, beat: &TimedBeat, inner: &Camera, area: Area) -> P
                 width: length,
                 height: 12.0,
             };
-            let cost = covered(timeline, beat, inner, mark);
+            let cost = covered(taken, inner, mark);
             if cost < best.0 {
                 best = (cost, Point::new(x, y));
             }
@@ -178,22 +195,12 @@ fn ruler(timeline: &Timeline, beat: &TimedBeat, inner: &Camera, area: Area) -> P
     best.1
 }
 
-/// How often somebody, or the ball, is under `area` in the beat.
-fn covered(timeline: &Timeline, beat: &TimedBeat, camera: &Camera, area: Area) -> usize {
-    let mut count = 0;
-    for i in 0..=12_u8 {
-        let t = beat.start + (beat.end - beat.start) * f64::from(i) / 12.0;
-        let ball = timeline.ball(t);
-        let movers = PlayerId::ALL
-            .iter()
-            .filter_map(|id| timeline.player(*id, t))
-            .map(|m| Point::new(m.x, m.y));
-        count += movers
-            .chain([Point::new(ball.x, ball.y)])
-            .filter(|p| area.is_near(camera.px(*p), 14.0))
-            .count();
-    }
-    count
+/// How often somebody, or the ball, is under `area`.
+fn covered(taken: &[Point], camera: &Camera, area: Area) -> usize {
+    taken
+        .iter()
+        .filter(|p| area.is_near(camera.px(**p), 14.0))
+        .count()
 }
 
 fn overlap(a: Area, b: Area) -> bool {
