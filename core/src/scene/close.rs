@@ -139,12 +139,13 @@ fn places_taken(timeline: &Timeline, beat: &TimedBeat) -> Vec<Point> {
     let mut places = Vec::with_capacity(13 * 6);
     for i in 0..=12_u8 {
         let t = beat.start + (beat.end - beat.start) * f64::from(i) / 12.0;
+        for id in PlayerId::ALL {
+            if let Some(mover) = timeline.player(id, t) {
+                places.push(Point::new(mover.x, mover.y));
+            }
+        }
         let ball = timeline.ball(t);
-        let movers = PlayerId::ALL
-            .iter()
-            .filter_map(|id| timeline.player(*id, t))
-            .map(|m| Point::new(m.x, m.y));
-        places.extend(movers.chain([Point::new(ball.x, ball.y)]));
+        places.push(Point::new(ball.x, ball.y));
     }
     places
 }
