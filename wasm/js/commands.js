@@ -33,7 +33,6 @@ import { english, learn } from "./words.js";
  * @property {() => void} captions shows or hides what the captions say
  * @property {(on: boolean) => void} scrub
  * @property {() => Promise<void>} goFull goes on with the full module, if that comes
- * @property {() => void} reopen opens the set anew, where what decides the line changed
  * @property {() => void} layout lays all out anew, for another width of the court
  * @property {(clock: (pace: number) => number | undefined) => void} lead has that tell the time while it plays, from how many times the chosen speed is due; where it does not, the reader's own clock does
  * @property {(act: () => void) => void} attempt asks the module; a trap shows as a fault
@@ -55,14 +54,13 @@ import { english, learn } from "./words.js";
  * @property {(on: boolean) => void} scrub whether a finger holds the time
  * @property {() => void} judge asks for what the reader wants to know
  * @property {() => Promise<void>} goFull
- * @property {() => void} reopen
  * @property {() => void} revoice makes what is seen anew
  */
 
 /** @param {BackcutSet} element @param {Inside} inside @returns {Commands} */
 export function commandsOf(
   element,
-  { player, reader, paint, attempt, scrub, judge, goFull, reopen, revoice },
+  { player, reader, paint, attempt, scrub, judge, goFull, revoice },
 ) {
   const update = () => paint(() => reader().update());
   const fill = () => {
@@ -134,7 +132,6 @@ export function commandsOf(
     },
     attempt,
     goFull,
-    reopen,
     scrub,
   };
 }

@@ -10,7 +10,7 @@ import { loadFull, loadLate } from "./load.js";
 import { loadSet } from "./loading.js";
 import { run, stop, unwatch, watch } from "./loop.js";
 import { maskOf } from "./mask.js";
-import { ATTRIBUTE, EVENT } from "./names.js";
+import { ATTRIBUTE, DEFENDED, EVENT } from "./names.js";
 import { Opened } from "./opened.js";
 import { Player } from "./player.js";
 import { Reader } from "./reader.js";
@@ -92,7 +92,6 @@ export class BackcutSet extends Reflected {
       },
       judge: () => this.#judge(),
       goFull: () => this.#goFull(),
-      reopen: () => this.#reload(),
       revoice: () => this.#revoice(),
     }));
     this.#reader = new Reader(this, this.#player, ask);
@@ -171,6 +170,8 @@ export class BackcutSet extends Reflected {
       case ATTRIBUTE.coverage:
       case ATTRIBUTE.notes:
         this.#judge();
+        // Another defence may lead to another line.
+        if (name === ATTRIBUTE.coverage && this.read === DEFENDED) this.#reload();
         break;
       case ATTRIBUTE.theme:
         this.#guarded(() => this.#reader.recolour());

@@ -14,8 +14,6 @@ export class WhatIf {
   #ask;
   #play = /** @type {OpenSet | undefined} */ (undefined);
   #full = /** @type {FullPlay | undefined} */ (undefined);
-  /** The defence that the line shown answers to. */
-  #coverage = "";
   #controls;
   /** What it adds, in the rows of a wide and of a narrow reader. */
   nodes;
@@ -47,7 +45,6 @@ export class WhatIf {
     if (play === this.#play) return;
     this.#play = play;
     this.#full = play && "reads" in play ? play : undefined;
-    this.#coverage = this.#host.coverage;
     const options = offered(this.#ask.say, this.#full);
     const branches = this.#full ? this.#full.reads.length > 0 : play?.branches;
     for (const { opener, list } of this.#controls) {
@@ -61,11 +58,7 @@ export class WhatIf {
   }
 
   update() {
-    const { read, coverage } = this.#host;
-    for (const { list } of this.#controls) list.select.value = read;
-    if (read !== DEFENDED || coverage === this.#coverage) return;
-    this.#coverage = coverage;
-    this.#ask.reopen();
+    for (const { list } of this.#controls) list.select.value = this.#host.read;
   }
 
   /** @param {string} value */
