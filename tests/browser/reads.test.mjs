@@ -112,14 +112,24 @@ test("an audit finds nothing while a read is shown", async (t) => {
 });
 
 test("as the defence plays, another defence may lead to another line", async (t) => {
-  const { page, problems } = await open(t, {
-    body: demo("gangway", 'read="defended" coverage="chase"'),
-  });
+  const { page, problems } = await open(t, { body: "", wait: false });
+  // Whatever of the controls is late.
+  let come = () => {};
+  const coming = new Promise((resolve) => (come = resolve));
+  await page.route("**/late-*", (route) => coming.then(() => route.continue()));
+  await page.evaluate(
+    (body) => {
+      document.querySelector("main").innerHTML = body;
+    },
+    demo("gangway", 'read="defended" coverage="chase"'),
+  );
   await page.waitForFunction(() => document.querySelector("backcut-set").looks);
   const drawn = await property(page, "duration");
   await page.evaluate(() => (document.querySelector("backcut-set").coverage = "top-lock"));
   await left(page, drawn);
   assert.equal(await property(page, "read"), "defended");
+  come();
+  await refined(page);
   await page.evaluate(() => (document.querySelector("backcut-set").coverage = "chase"));
   await shown(page, drawn);
   assert.deepEqual(problems, []);
