@@ -100,7 +100,14 @@ for (const colorScheme of ["light", "dark"]) {
       ...STATES,
       ["without captions", (p) => button(p, "Captions").click()],
       ["what holds it up", (p) => button(p, "What holds it up").click()],
-      ["just wide enough for all buttons", (p) => p.setViewportSize({ width: 660, height: 600 })],
+      [
+        "just wide enough for all buttons",
+        async (p) => {
+          await p.setViewportSize({ width: 660, height: 600 });
+          await drawn(p);
+          await button(p, "More").waitFor();
+        },
+      ],
       ["wide again", (p) => p.setViewportSize({ width: 820, height: 1000 })],
       [
         "on the whole screen",

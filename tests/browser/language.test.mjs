@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { SET, TOLD, audit, event, inBrowser, near, property, refined } from "./page.mjs";
+import { SET, TOLD, audit, event, held, inBrowser, near, property, refined } from "./page.mjs";
 
 const browser = inBrowser();
 const { open } = browser;
@@ -89,10 +89,8 @@ test("numbers are written as in the page's country", async (t) => {
 });
 
 test("it is never seen in English first", async (t) => {
-  let come = () => {};
-  const coming = new Promise((resolve) => (come = resolve));
   const { page } = await open(t, { body: "", wait: false });
-  await page.route("**/words-es-*.js", (route) => coming.then(() => route.continue()));
+  const come = await held(page, "**/words-es-*.js");
   await page.evaluate(async (body) => {
     document.querySelector("main").innerHTML = body;
     await document.querySelector("backcut-set").ready;

@@ -2,7 +2,18 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { SET, TAG, event, inBrowser, near, pace, pixels, property, refined } from "./page.mjs";
+import {
+  SET,
+  TAG,
+  event,
+  held,
+  inBrowser,
+  near,
+  pace,
+  pixels,
+  property,
+  refined,
+} from "./page.mjs";
 
 const browser = inBrowser();
 const { open } = browser;
@@ -466,15 +477,13 @@ test("sets that are far away give their pixels back, and have them again when th
 for (const width of [390, 820]) {
   test(`what comes after the first picture moves nothing, ${width} wide`, async (t) => {
     const { page } = await open(t, { body: TAG, viewport: { width, height: 1400 }, wait: false });
-    let release = () => {};
-    const held = new Promise((resolve) => (release = resolve));
-    await page.route(/\/late-/, (route) => held.then(() => route.continue()));
+    const come = await held(page, /\/late-/);
     await page.reload();
     await page.evaluate(() => document.querySelector("backcut-set").ready);
     await near(page);
     const height = async () => (await page.locator("backcut-set").boundingBox()).height;
     const before = await height();
-    release();
+    come();
     await refined(page);
     assert.ok(Math.abs((await height()) - before) <= 1, `${before} ${await height()}`);
   });

@@ -195,6 +195,14 @@ export function near(page) {
   );
 }
 
+/** Has the server keep back what a page asks for of `files`; the promised function lets it come. */
+export async function held(page, files) {
+  let come = () => {};
+  const coming = new Promise((resolve) => (come = resolve));
+  await page.route(files, (route) => coming.then(() => route.continue()));
+  return come;
+}
+
 /** Has the first set play so many times as fast: slowly, where a busy machine may come too late. */
 export function pace(page, rate) {
   return page.evaluate((to) => {

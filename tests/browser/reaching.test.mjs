@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { TAG, TOLD, audit, drawn, inBrowser, pace, property, refined } from "./page.mjs";
+import { TAG, TOLD, audit, drawn, held, inBrowser, pace, property, refined } from "./page.mjs";
 
 const browser = inBrowser();
 const { open } = browser;
@@ -101,10 +101,8 @@ test("letters and marks act: play, captions, speed", async (t) => {
 });
 
 test("a key that is pressed before what it does has come waits for that", async (t) => {
-  let come = () => {};
-  const coming = new Promise((resolve) => (come = resolve));
   const { page } = await open(t, { body: "", wait: false });
-  await page.route("**/late-*.js", (route) => coming.then(() => route.continue()));
+  const come = await held(page, "**/late-*.js");
   await page.evaluate(() => {
     const set = document.createElement("backcut-set");
     set.src = "/told.json";

@@ -2,7 +2,18 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { SET, TAG, audit, drawn, event, inBrowser, pixels, property, refined } from "./page.mjs";
+import {
+  SET,
+  TAG,
+  audit,
+  drawn,
+  event,
+  held,
+  inBrowser,
+  pixels,
+  property,
+  refined,
+} from "./page.mjs";
 
 const HANDOFF = '<backcut-set src="/web-demo/sets/breakwater.json"></backcut-set>';
 /** Its words are there from the start, and with them its height. */
@@ -172,9 +183,7 @@ test("a beat without a close-up shows the whole court, and the next one does too
 
 test("it stays large when the full module takes over", async (t) => {
   const { page } = await open(t, { viewport: PHONE, body: "", wait: false });
-  let come = () => {};
-  const coming = new Promise((resolve) => (come = resolve));
-  await page.route("**/full_bg-*.wasm", (route) => coming.then(() => route.continue()));
+  const come = await held(page, "**/full_bg-*.wasm");
   const screen = structuredClone(SET);
   screen.beats[1].actions = [
     { who: 4, do: "screen", for: 3 },

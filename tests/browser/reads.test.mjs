@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { audit, inBrowser, pixels, property, refined } from "./page.mjs";
+import { audit, held, inBrowser, pixels, property, refined } from "./page.mjs";
 
 const demo = (name, attributes = "") =>
   `<backcut-set id="here" src="/web-demo/sets/${name}.json" ${attributes}></backcut-set>`;
@@ -114,9 +114,7 @@ test("an audit finds nothing while a read is shown", async (t) => {
 test("as the defence plays, another defence may lead to another line", async (t) => {
   const { page, problems } = await open(t, { body: "", wait: false });
   // Whatever of the controls is late.
-  let come = () => {};
-  const coming = new Promise((resolve) => (come = resolve));
-  await page.route("**/late-*", (route) => coming.then(() => route.continue()));
+  const come = await held(page, "**/late-*");
   await page.evaluate(
     (body) => {
       document.querySelector("main").innerHTML = body;
@@ -171,9 +169,7 @@ test("a beat and an instant in a link are those of the line that it names", asyn
     const body = `<a href="#here&${words}">There</a>${demo("turnstile")}`;
     const { page } = await open(t, { body, wait: false });
     // What knows other lines may be longer on its way than a reader waits.
-    let come = () => {};
-    const coming = new Promise((resolve) => (come = resolve));
-    await page.route("**/full*.wasm", (route) => coming.then(() => route.continue()));
+    const come = await held(page, "**/full*.wasm");
     await page.reload();
     await refined(page);
     const drawn = await page.evaluate(() => {

@@ -331,10 +331,7 @@ export class BackcutSet extends Reflected {
       const late = await loadLate().catch(() => undefined);
       if (late) {
         this.#attempt(() => this.#reader.refine(late));
-        if (this.shadowRoot) late.lateStyles(this.shadowRoot);
-        late.followLinks();
-        late.keepTogether();
-        if (this.#listening) late.followLanguage(this, this.#ask, this.#listening.signal);
+        late.attend(this, this.#ask, this.#listening?.signal);
       }
       this.#guarded(() => this.#reader.recolour());
       if (this.#opened.play !== play) return;
